@@ -67,37 +67,41 @@ type Dimension [bases]int8
 // kindFacts is what is fixed about each kind.
 var kindFacts = [...]struct {
 	name      string // as written in a rulebook
+	plain     string // as said to a person, with its article
 	unit      string // the canonical unit: SI-mm, as JSON shows it
 	dimension Dimension
 }{
-	Ratio:             {"ratio", "", Dimension{}},
-	Count:             {"count", "", Dimension{}},
-	Length:            {"length", "mm", Dimension{lengthBase: 1}},
-	Area:              {"area", "mm2", Dimension{lengthBase: 2}},
-	Volume:            {"volume", "mm3", Dimension{lengthBase: 3}},
-	Force:             {"force", "N", Dimension{forceBase: 1}},
-	Stress:            {"stress", "MPa", Dimension{forceBase: 1, lengthBase: -2}},
-	Pressure:          {"pressure", "MPa", Dimension{forceBase: 1, lengthBase: -2}},
-	Temperature:       {"temperature", "degC", Dimension{temperatureBase: 1}},
-	TemperatureChange: {"temperature_change", "K", Dimension{changeBase: 1}},
-	HardnessVickers:   {"hardness_vickers", "HV", Dimension{vickersBase: 1}},
-	HardnessBrinell:   {"hardness_brinell", "HBW", Dimension{brinellBase: 1}},
-	Time:              {"time", "s", Dimension{timeBase: 1}},
-	Money:             {"money", "money", Dimension{moneyBase: 1}},
-	Mass:              {"mass", "kg", Dimension{massBase: 1}},
-	Density:           {"density", "kg/m3", Dimension{densityBase: 1}},
-	Angle:             {"angle", "deg", Dimension{angleBase: 1}},
-	Speed:             {"speed", "m/min", Dimension{speedBase: 1}},
-	Torque:            {"torque", "N*m", Dimension{torqueBase: 1}},
-	Energy:            {"energy", "kJ", Dimension{energyBase: 1}},
-	Power:             {"power", "kW", Dimension{energyBase: 1, timeBase: -1}},
-	HeatInput:         {"heat_input", "kJ/mm", Dimension{energyBase: 1, lengthBase: -1}},
-	Expansion:         {"expansion", "1/K", Dimension{changeBase: -1}},
-	Hydrogen:          {"hydrogen", "ml/100g", Dimension{hydrogenBase: 1}},
+	Ratio:             {"ratio", "a ratio", "", Dimension{}},
+	Count:             {"count", "a count", "", Dimension{}},
+	Length:            {"length", "a length", "mm", Dimension{lengthBase: 1}},
+	Area:              {"area", "an area", "mm2", Dimension{lengthBase: 2}},
+	Volume:            {"volume", "a volume", "mm3", Dimension{lengthBase: 3}},
+	Force:             {"force", "a force", "N", Dimension{forceBase: 1}},
+	Stress:            {"stress", "a stress", "MPa", Dimension{forceBase: 1, lengthBase: -2}},
+	Pressure:          {"pressure", "a pressure", "MPa", Dimension{forceBase: 1, lengthBase: -2}},
+	Temperature:       {"temperature", "a temperature", "degC", Dimension{temperatureBase: 1}},
+	TemperatureChange: {"temperature_change", "a change of temperature", "K", Dimension{changeBase: 1}},
+	HardnessVickers:   {"hardness_vickers", "a Vickers hardness", "HV", Dimension{vickersBase: 1}},
+	HardnessBrinell:   {"hardness_brinell", "a Brinell hardness", "HBW", Dimension{brinellBase: 1}},
+	Time:              {"time", "a time", "s", Dimension{timeBase: 1}},
+	Money:             {"money", "an amount of money", "money", Dimension{moneyBase: 1}},
+	Mass:              {"mass", "a mass", "kg", Dimension{massBase: 1}},
+	Density:           {"density", "a density", "kg/m3", Dimension{densityBase: 1}},
+	Angle:             {"angle", "an angle", "deg", Dimension{angleBase: 1}},
+	Speed:             {"speed", "a speed", "m/min", Dimension{speedBase: 1}},
+	Torque:            {"torque", "a torque", "N*m", Dimension{torqueBase: 1}},
+	Energy:            {"energy", "an energy", "kJ", Dimension{energyBase: 1}},
+	Power:             {"power", "a power", "kW", Dimension{energyBase: 1, timeBase: -1}},
+	HeatInput:         {"heat_input", "a heat input", "kJ/mm", Dimension{energyBase: 1, lengthBase: -1}},
+	Expansion:         {"expansion", "a thermal expansion", "1/K", Dimension{changeBase: -1}},
+	Hydrogen:          {"hydrogen", "a hydrogen content", "ml/100g", Dimension{hydrogenBase: 1}},
 }
 
 // String returns the name that a rulebook uses.
 func (k Kind) String() string { return kindFacts[k].name }
+
+// Plain names the kind in a sentence, with its article: "a heat input".
+func (k Kind) Plain() string { return kindFacts[k].plain }
 
 // Unit returns the canonical unit, in which values are held and JSON is written.
 func (k Kind) Unit() string { return kindFacts[k].unit }

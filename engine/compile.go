@@ -1,0 +1,419 @@
+package engine
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/expr-lang/expr/ast"
+
+	"boremend/engine/document"
+	"boremend/engine/quantity"
+)
+
+// compile turns all formulas into a program. What is wrong is reported; the
+// program is only used when nothing is.
+func (l *loader) compile() {
+	c := &compiler{l: l, p: &l.book.program, atomNumbers: map[string]int32{}}
+	c.p.steps = make([]step, len(l.book.Facts))
+	for i, f := range l.book.Facts {
+		c.step(int32(i), f)
+	}
+	for _, w := range l.conditions {
+		c.p.conditions = append(c.p.conditions, c.condition(w))
+	}
+	c.p.rulesAt = len(l.book.Rules)
+	if l.problems() != nil {
+		return
+	}
+	c.order()
+	c.trackReaders()
+	c.trackImpacts()
+}
+
+// compiler builds a program. While a formula is compiled, reads gathers what it
+// reads directly.
+type compiler struct {
+	l           *loader
+	p           *program
+	atomNumbers map[string]int32
+	reads       needs
+}
+
+// step compiles the formulas of a fact.
+func (c *compiler) step(slot int32, f *Fact) {
+	nodes := c.l.formulaNodes[f]
+	s := step{slot: slot, sort: f.Sort, from: valueOf{root: -1}, assume: valueOf{root: -1}}
+	c.reads = needs{}
+	if nodes.from != nil {
+		s.from = c.formula(f, written{nodes.file, nodes.from})
+	}
+	if nodes.assume != nil {
+		s.assume = c.formula(f, written{nodes.file, nodes.assume})
+	}
+	s.needs = c.reads
+	if nodes.atLeast != nil && c.l.book.Fact(f.AtLeast) < 0 {
+		nodes.file.Report(nodes.atLeast, document.DidYouMean(f.AtLeast, c.l.book.FactNames()), "unknown fact %q", f.AtLeast)
+	}
+	c.p.steps[slot] = s
+}
+
+// formula compiles from: or assume: of a fact and checks that it yields what
+// the fact holds.
+func (c *compiler) formula(f *Fact, w written) valueOf {
+	v := valueOf{root: -1, text: w.node.Value}
+	tree, found := c.l.parse(w, true)
+	switch {
+	case tree == nil:
+	case f.Sort == Choice:
+		w.file.Report(w.node, "make it an asked fact, or a yes_no", "a choice cannot be worked out")
+	case f.Sort == YesNo && found.class == truthClass:
+		v.root = c.truth(tree)
+	case f.Sort == Number && found.class == numberClass && found.dimension == f.Kind.Dimension():
+		v.number = c.number(tree)
+	default:
+		w.file.Report(w.node, "change kind: or the formula", "%s is %s, and the formula gives %s", f.Name, f.words(), found.words())
+	}
+	return v
+}
+
+// condition compiles the condition of a rule; a rule without one gets -1.
+func (c *compiler) condition(w written) int32 {
+	if w.node == nil || w.node.Value == "" {
+		return -1
+	}
+	tree, found := c.l.parse(w, false)
+	if tree == nil {
+		return -1
+	}
+	if found.class != truthClass {
+		w.file.Report(w.node, "compare it with something", "a condition must hold or fail, and this is %s", found.words())
+		return -1
+	}
+	return c.truth(tree)
+}
+
+// truth compiles a condition into nodes and returns its root.
+func (c *compiler) truth(n ast.Node) int32 {
+	if t, constant := constantTruth(n); constant {
+		return c.node(node{op: constantNode, first: int32(t)})
+	}
+	switch n := n.(type) {
+	case *ast.UnaryNode:
+		return c.join(notNode, n.Node)
+	case *ast.ConditionalNode:
+		// c ? a : b, spelled out: where both branches agree the condition may be unknown.
+		return c.either(c.both(n.Cond, n.Exp1), c.joinNodes(andNode, c.join(notNode, n.Cond), c.truth(n.Exp2)), c.both(n.Exp1, n.Exp2))
+	case *ast.BinaryNode:
+		switch {
+		case isAnd(n.Operator):
+			return c.join(andNode, flatten(n, isAnd)...)
+		case isOr(n.Operator):
+			return c.join(orNode, flatten(n, isOr)...)
+		}
+		if flag, wanted, ok := flagTest(n); ok {
+			root := c.atom(flag)
+			if wanted == Holds {
+				return root
+			}
+			return c.joinNodes(notNode, root)
+		}
+	}
+	return c.atom(n)
+}
+
+func (c *compiler) both(a, b ast.Node) int32    { return c.join(andNode, a, b) }
+func (c *compiler) either(roots ...int32) int32 { return c.joinNodes(orNode, roots...) }
+func (c *compiler) node(n node) int32 {
+	c.p.nodes = append(c.p.nodes, n)
+	return int32(len(c.p.nodes) - 1)
+}
+func (c *compiler) join(op nodeOp, parts ...ast.Node) int32 {
+	roots := make([]int32, len(parts))
+	for i, part := range parts {
+		roots[i] = c.truth(part)
+	}
+	return c.joinNodes(op, roots...)
+}
+
+func (c *compiler) joinNodes(op nodeOp, roots ...int32) int32 {
+	n := node{op: op, first: int32(len(c.p.kids)), count: int32(len(roots))}
+	c.p.kids = append(c.p.kids, roots...)
+	return c.node(n)
+}
+
+// flatten turns a and (b and c) into one list.
+func flatten(n *ast.BinaryNode, same func(string) bool) []ast.Node {
+	var parts []ast.Node
+	for _, side := range []ast.Node{n.Left, n.Right} {
+		if inner, ok := side.(*ast.BinaryNode); ok && same(inner.Operator) {
+			parts = append(parts, flatten(inner, same)...)
+			continue
+		}
+		parts = append(parts, side)
+	}
+	return parts
+}
+
+// flagTest recognises fact == yes and its like, and says which answer is wanted.
+func flagTest(n *ast.BinaryNode) (flag *ast.IdentifierNode, wanted Truth, ok bool) {
+	flag, isName := n.Left.(*ast.IdentifierNode)
+	wanted, constant := constantTruth(n.Right)
+	if !isName || !constant || n.Operator != "==" && n.Operator != "!=" {
+		return nil, Unknown, false
+	}
+	if n.Operator == "!=" {
+		wanted = -wanted
+	}
+	return flag, wanted, true
+}
+
+// atom compiles one comparison, or finds the one that is the same.
+func (c *compiler) atom(n ast.Node) int32 {
+	text := textOf(n)
+	number, seen := c.atomNumbers[text]
+	if !seen {
+		outer := c.reads
+		c.reads = needs{}
+		a := c.newAtom(n)
+		a.text, a.needs = text, c.reads
+		c.reads = outer
+		number = int32(len(c.p.atoms))
+		c.p.atoms = append(c.p.atoms, a)
+		c.atomNumbers[text] = number
+	}
+	if !slices.Contains(c.reads.atoms, number) {
+		c.reads.atoms = append(c.reads.atoms, number)
+	}
+	return c.node(node{op: atomNode, first: number})
+}
+
+func (c *compiler) newAtom(n ast.Node) atom {
+	name, ok := n.(*ast.IdentifierNode)
+	if ok {
+		return atom{shape: flag, left: c.slot(name), leftText: name.Value, rightText: "yes"}
+	}
+	b := n.(*ast.BinaryNode)
+	a := atom{op: comparisons[b.Operator], leftText: textOf(b.Left), rightText: textOf(b.Right)}
+	if f, words := c.choiceTest(b); f != nil {
+		a.shape, a.left = member, c.slot(f)
+		for _, word := range words {
+			a.set |= 1 << c.choice(f, word)
+		}
+		if b.Operator == "!=" {
+			a.set = ^a.set
+		}
+		return a
+	}
+	a.kind = c.kindOf(b.Left, b.Right)
+	left, leftIsFact := b.Left.(*ast.IdentifierNode)
+	right, rightIsFact := b.Right.(*ast.IdentifierNode)
+	constant, constantRight := c.constant(b.Right)
+	switch {
+	case leftIsFact && constantRight:
+		a.shape, a.left, a.constant = againstConstant, c.slot(left), constant
+	case leftIsFact && rightIsFact:
+		a.shape, a.left, a.right = againstFact, c.slot(left), c.slot(right)
+	default:
+		a.shape, a.leftOf, a.rightOf = general, c.number(b.Left), c.number(b.Right)
+	}
+	return a
+}
+
+// choiceTest recognises a choice compared with words.
+func (c *compiler) choiceTest(b *ast.BinaryNode) (*ast.IdentifierNode, []ast.Node) {
+	if list, ok := b.Right.(*ast.ArrayNode); ok {
+		return b.Left.(*ast.IdentifierNode), list.Nodes
+	}
+	if word, ok := b.Right.(*ast.StringNode); ok {
+		return b.Left.(*ast.IdentifierNode), []ast.Node{word}
+	}
+	if word, ok := b.Left.(*ast.StringNode); ok {
+		return b.Right.(*ast.IdentifierNode), []ast.Node{word}
+	}
+	return nil, nil
+}
+
+func (c *compiler) choice(f *ast.IdentifierNode, word ast.Node) int {
+	return slices.Index(c.l.book.Facts[c.l.slots[f.Value]].Choices, word.(*ast.StringNode).Value)
+}
+
+// slot numbers a fact and notes that it is read.
+func (c *compiler) slot(n *ast.IdentifierNode) int32 {
+	slot := int32(c.l.slots[n.Value])
+	if !slices.Contains(c.reads.slots, slot) {
+		c.reads.slots = append(c.reads.slots, slot)
+	}
+	return slot
+}
+
+// kindOf finds the kind in which to show the sides of a comparison: that of the
+// first fact or limit in it that has the dimension of the whole.
+func (c *compiler) kindOf(sides ...ast.Node) quantity.Kind {
+	t := &typer{l: c.l, ternary: true}
+	want := t.check(sides[0]).dimension
+	kind, found := quantity.Ratio, false
+	for _, side := range sides {
+		ast.Find(side, func(n ast.Node) bool {
+			if k, ok := c.declaredKind(n); ok && !found && k.Dimension() == want {
+				kind, found = k, true
+			}
+			return false
+		})
+	}
+	if found {
+		return kind
+	}
+	for _, name := range quantity.KindNames() {
+		if k, _ := quantity.KindNamed(name); k.Dimension() == want {
+			return k
+		}
+	}
+	return quantity.Ratio
+}
+
+func (c *compiler) declaredKind(n ast.Node) (quantity.Kind, bool) {
+	switch n := n.(type) {
+	case *ast.IdentifierNode:
+		if slot, ok := c.l.slots[n.Value]; ok && c.l.book.Facts[slot].Sort == Number {
+			return c.l.book.Facts[slot].Kind, true
+		}
+	case *ast.MemberNode:
+		if name, ok := limitName(n); ok && c.l.limits[name] != nil {
+			return c.l.limits[name].Is.Kind, true
+		}
+	}
+	return 0, false
+}
+
+// order lays atoms and steps out on the tape so that each comes after what it
+// needs, and reports facts that need themselves.
+func (c *compiler) order() {
+	facts := make([]uint8, len(c.p.steps)) // 0 new, 1 under way, 2 done
+	atoms := make([]bool, len(c.p.atoms))
+	var path []string
+	var doFact func(slot int32) bool
+	var doNeeds func(n needs) bool
+	doAtom := func(i int32) bool {
+		if !atoms[i] {
+			atoms[i] = true
+			if !doNeeds(c.p.atoms[i].needs) {
+				return false
+			}
+			c.p.tape = append(c.p.tape, item{false, i})
+		}
+		return true
+	}
+	doNeeds = func(n needs) bool {
+		for _, slot := range n.slots {
+			if !doFact(slot) {
+				return false
+			}
+		}
+		for _, i := range n.atoms {
+			if !doAtom(i) {
+				return false
+			}
+		}
+		return true
+	}
+	doFact = func(slot int32) bool {
+		f := c.l.book.Facts[slot]
+		path = append(path, f.Name)
+		defer func() { path = path[:len(path)-1] }()
+		switch facts[slot] {
+		case 1:
+			c.circle(f, path)
+			return false
+		case 2:
+			return true
+		}
+		facts[slot] = 1
+		s := &c.p.steps[slot]
+		if !doNeeds(s.needs) {
+			return false
+		}
+		facts[slot] = 2
+		if s.from.given() || s.assume.given() {
+			c.p.tape = append(c.p.tape, item{true, slot})
+		}
+		return true
+	}
+	for slot := range c.p.steps {
+		if !doFact(int32(slot)) {
+			return
+		}
+	}
+	for i := range c.p.atoms {
+		if !doAtom(int32(i)) {
+			return
+		}
+	}
+}
+
+// circle reports a fact that is worked out from itself.
+func (c *compiler) circle(f *Fact, path []string) {
+	nodes := c.l.formulaNodes[f]
+	node := nodes.from
+	if node == nil {
+		node = nodes.assume
+	}
+	start := slices.Index(path, f.Name)
+	nodes.file.Report(node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
+}
+
+// trackReaders notes which atoms each condition reads, in order.
+func (c *compiler) trackReaders() {
+	c.p.readers = make([][]int32, len(c.p.conditions))
+	for i, root := range c.p.conditions {
+		if root >= 0 {
+			c.p.readers[i] = c.atomsUnder(root, nil)
+		}
+	}
+}
+
+func (p *program) atomsUnder(root int32, found []int32) []int32 {
+	n := p.nodes[root]
+	switch n.op {
+	case atomNode:
+		if !slices.Contains(found, n.first) {
+			found = append(found, n.first)
+		}
+	case notNode, andNode, orNode:
+		for _, k := range p.kids[n.first : n.first+n.count] {
+			found = p.atomsUnder(k, found)
+		}
+	}
+	return found
+}
+
+func (c *compiler) atomsUnder(root int32, found []int32) []int32 { return c.p.atomsUnder(root, found) }
+
+// trackImpacts finds for each fact what follows from it, however far.
+func (c *compiler) trackImpacts() {
+	c.p.impacts = make([]impact, len(c.p.steps))
+	for slot := range c.p.steps {
+		facts := make([]bool, len(c.p.steps))
+		atoms := make([]bool, len(c.p.atoms))
+		facts[slot] = true
+		touched := func(n needs) bool {
+			return slices.ContainsFunc(n.slots, func(s int32) bool { return facts[s] }) ||
+				slices.ContainsFunc(n.atoms, func(a int32) bool { return atoms[a] })
+		}
+		imp := &c.p.impacts[slot]
+		for _, it := range c.p.tape {
+			switch {
+			case it.isStep && (int(it.index) == slot || touched(c.p.steps[it.index].needs)):
+				facts[it.index] = true
+				imp.tape = append(imp.tape, it)
+			case !it.isStep && touched(c.p.atoms[it.index].needs):
+				atoms[it.index] = true
+				imp.tape = append(imp.tape, it)
+			}
+		}
+		for i, readers := range c.p.readers {
+			if slices.ContainsFunc(readers, func(a int32) bool { return atoms[a] }) {
+				imp.conditions = append(imp.conditions, int32(i))
+			}
+		}
+	}
+}

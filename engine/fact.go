@@ -1,0 +1,231 @@
+package engine
+
+import (
+	"slices"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"boremend/engine/document"
+	"boremend/engine/quantity"
+)
+
+// Sort says what kind of answer a fact has.
+type Sort uint8
+
+// The three sorts of fact.
+const (
+	Number Sort = iota // a quantity of Fact.Kind
+	Choice             // one word of Fact.Choices
+	YesNo
+)
+
+// Fact declares one thing that can be known about a bore. An asked fact is
+// found out by a person; a worked-out one has a formula in From.
+type Fact struct {
+	Name      string
+	Means     string
+	Sort      Sort
+	Kind      quantity.Kind // of a Number
+	Choices   []string      // of a Choice
+	Low, High float64       // range of an asked Number, in the canonical unit
+	Ranged    bool
+	Ask       string
+	How       string
+	Tool      string
+	IfGuessed string
+	Tier      int
+	Minutes   float64
+	Slack     Slack  // usual give-or-take
+	From      string // formula of a worked-out fact
+	Assume    string // formula taken while the fact is unknown
+	AtLeast   string // the fact may not be less than this, where both are known
+	File      string
+	Line      int
+}
+
+// Slack is a fact's give-or-take: an amount, a share of the value, or one class
+// of an ordered list of choices.
+type Slack struct {
+	Amount   float64
+	Share    bool
+	OneClass bool
+}
+
+// WorkedOut reports whether the fact follows from others and is never asked.
+func (f *Fact) WorkedOut() bool { return f.From != "" }
+
+// GiveOrTake is the usual give-or-take at a value, in the canonical unit.
+func (f *Fact) GiveOrTake(value float64) float64 {
+	if f.Slack.Share {
+		return f.Slack.Amount * max(value, -value)
+	}
+	return f.Slack.Amount
+}
+
+// readFacts decodes facts.yaml.
+func (l *loader) readFacts(f *document.File) {
+	for _, n := range f.List(f.Root) {
+		fields := f.Fields(n, "fact", "means", "kind", "choices", "range", "ask", "how", "tool", "if_guessed",
+			"tier", "give_or_take", "minutes", "from", "assume", "at_least")
+		if !f.Require(n, fields, "fact", "means", "kind") {
+			continue
+		}
+		fact := &Fact{File: f.Name, Line: n.Line}
+		fact.Name, _ = f.Text(fields["fact"])
+		fact.Means, _ = f.Text(fields["means"])
+		if !l.claim(f, fields["fact"], "fact", fact.Name) || !l.readSort(f, n, fact, fields) {
+			continue
+		}
+		l.readAsking(f, fact, fields)
+		l.later(f, fields["from"], &fact.From)
+		l.later(f, fields["assume"], &fact.Assume)
+		l.later(f, fields["at_least"], &fact.AtLeast)
+		if fact.WorkedOut() && fields["ask"] != nil {
+			f.Report(fields["ask"], "leave out ask: or from:", "%s is worked out and cannot be asked for as well", fact.Name)
+		}
+		l.slots[fact.Name] = len(l.book.Facts)
+		l.book.Facts = append(l.book.Facts, fact)
+		l.formulaNodes[fact] = formulaNodes{f, fields["from"], fields["assume"], fields["at_least"]}
+	}
+}
+
+// readSort decodes kind, choices and range.
+func (l *loader) readSort(f *document.File, n *yaml.Node, fact *Fact, fields map[string]*yaml.Node) bool {
+	name, ok := f.Text(fields["kind"])
+	if !ok {
+		return false
+	}
+	switch name {
+	case "choice":
+		fact.Sort = Choice
+		if !f.Require(n, fields, "choices") {
+			return false
+		}
+		return l.readChoices(f, fact, fields["choices"])
+	case "yes_no":
+		fact.Sort = YesNo
+		return true
+	}
+	kind, ok := quantity.KindNamed(name)
+	if !ok {
+		f.Report(fields["kind"], document.DidYouMean(name, append(quantity.KindNames(), "choice", "yes_no")), "unknown kind %q", name)
+		return false
+	}
+	fact.Kind = kind
+	if fields["range"] != nil {
+		l.readRange(f, fact, fields["range"])
+	} else if fields["from"] == nil {
+		f.Report(fields["fact"], "add range: [least, most]", "%s has no range", fact.Name)
+	}
+	return true
+}
+
+// maxChoices is how many words fit the set that an atom tests in one step.
+const maxChoices = 64
+
+func (l *loader) readChoices(f *document.File, fact *Fact, n *yaml.Node) bool {
+	fact.Choices = f.Words(n)
+	switch {
+	case len(fact.Choices) < 2:
+		f.Report(n, "list at least two words", "%s offers no choice", fact.Name)
+		return false
+	case len(fact.Choices) > maxChoices:
+		f.Report(n, "shorten the list", "%s has more than %d choices", fact.Name, maxChoices)
+		return false
+	}
+	for i, word := range fact.Choices {
+		if slices.Contains(fact.Choices[:i], word) {
+			f.Report(n.Content[i], "keep one of the two", "the choice %q is listed twice", word)
+			return false
+		}
+		if word == "unknown" {
+			f.Report(n.Content[i], "leave it out: every fact may be unknown", "%q cannot be a choice", word)
+			return false
+		}
+	}
+	return true
+}
+
+func (l *loader) readRange(f *document.File, fact *Fact, n *yaml.Node) {
+	ends := f.List(n)
+	if len(ends) != 2 {
+		f.Report(n, "write [least, most]", "a range has two ends")
+		return
+	}
+	var v [2]float64
+	for i, e := range ends {
+		reading, ok := parseQuantity(f, e, fact.Kind, "")
+		if !ok {
+			return
+		}
+		v[i] = reading.Value
+	}
+	if v[0] >= v[1] {
+		f.Report(n, "write the smaller end first", "the range of %s is empty", fact.Name)
+		return
+	}
+	fact.Low, fact.High, fact.Ranged = v[0], v[1], true
+}
+
+// readAsking decodes how a person finds the fact out.
+func (l *loader) readAsking(f *document.File, fact *Fact, fields map[string]*yaml.Node) {
+	fact.Ask, _ = f.Text(fields["ask"])
+	fact.How, _ = f.Text(fields["how"])
+	fact.Tool, _ = f.Text(fields["tool"])
+	fact.IfGuessed, _ = f.Text(fields["if_guessed"])
+	if fields["tier"] != nil {
+		fact.Tier, _ = f.Count(fields["tier"])
+	}
+	if fields["minutes"] != nil {
+		fact.Minutes, _ = f.Number(fields["minutes"])
+	}
+	text, ok := f.Text(fields["give_or_take"])
+	switch {
+	case !ok:
+	case text == "one class" && fact.Sort == Choice:
+		fact.Slack.OneClass = true
+	case fact.Sort != Number:
+		f.Report(fields["give_or_take"], "write `one class`, or leave it out", "%s is not a number and has no give-or-take of %q", fact.Name, text)
+	default:
+		amount, share, err := quantity.ParseGiveOrTake(text, fact.Kind, "")
+		if err != nil {
+			reportSyntax(f, fields["give_or_take"], err)
+			return
+		}
+		fact.Slack = Slack{Amount: amount, Share: share}
+	}
+}
+
+// parseQuantity reads a scalar as a quantity and reports what is wrong with it.
+func parseQuantity(f *document.File, n *yaml.Node, kind quantity.Kind, bare string) (quantity.Reading, bool) {
+	text, ok := f.Text(n)
+	if !ok {
+		return quantity.Reading{}, false
+	}
+	reading, err := quantity.Parse(text, kind, bare)
+	if err != nil {
+		reportSyntax(f, n, err)
+		return quantity.Reading{}, false
+	}
+	return reading, true
+}
+
+func reportSyntax(f *document.File, n *yaml.Node, err error) {
+	if syntax, ok := err.(*quantity.SyntaxError); ok {
+		f.ReportWithin(n, syntax.At, syntax.Remedy, "%s", syntax.Problem)
+		return
+	}
+	f.Report(n, "", "%v", err)
+}
+
+// words lists what a fact may be, for a remedy.
+func (f *Fact) words() string {
+	switch f.Sort {
+	case Choice:
+		return strings.Join(f.Choices, ", ")
+	case YesNo:
+		return "yes or no"
+	}
+	return "a " + f.Kind.String()
+}

@@ -1,0 +1,139 @@
+package engine
+
+import (
+	"slices"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"boremend/engine/document"
+	"boremend/engine/quantity"
+)
+
+// Origin says where the value of a fact comes from.
+type Origin string
+
+// The four origins.
+const (
+	Given     Origin = "given"
+	Readings  Origin = "readings"
+	WorkedOut Origin = "worked_out"
+	Assumed   Origin = "assumed"
+)
+
+// Finding is what was found out about one fact. Value is in the canonical unit
+// of a number, the index of a choice, or 1 and 0 for yes and no.
+type Finding struct {
+	Fact       int
+	Value      float64
+	GiveOrTake float64 // half-width in the canonical unit
+	Origin     Origin
+	Written    string
+}
+
+// Findings is all that was found at one bore, in the order of the facts. A
+// fact that is missing is unknown.
+type Findings []Finding
+
+// With returns the findings with one added or replaced.
+func (fs Findings) With(f Finding) Findings {
+	out := slices.DeleteFunc(slices.Clone(fs), func(g Finding) bool { return g.Fact == f.Fact })
+	out = append(out, f)
+	slices.SortFunc(out, func(a, b Finding) int { return a.Fact - b.Fact })
+	return out
+}
+
+// unknownWord is how a job says that a fact is not known.
+const unknownWord = "unknown"
+
+// ReadFindings decodes the facts of a job. bare is the unit of lengths that are
+// written without one; it may be empty. What is wrong is reported to f; a fact
+// that the job calls unknown gives no finding.
+func (b *Rulebook) ReadFindings(f *document.File, n *yaml.Node, bare string) Findings {
+	var found Findings
+	for key, value := range f.Pairs(n) {
+		if finding, ok := b.readFinding(f, key, value, bare); ok {
+			found = append(found, finding)
+		}
+	}
+	slices.SortFunc(found, func(a, b Finding) int { return a.Fact - b.Fact })
+	return found
+}
+
+func (b *Rulebook) readFinding(f *document.File, key, value *yaml.Node, bare string) (Finding, bool) {
+	slot := b.Fact(key.Value)
+	if slot < 0 {
+		f.Report(key, document.DidYouMean(key.Value, b.FactNames()), "unknown fact %q", key.Value)
+		return Finding{}, false
+	}
+	fact := b.Facts[slot]
+	if fact.WorkedOut() {
+		f.Report(key, "leave it out, and give the facts it follows from: "+fact.From, "%s is worked out and may not be given", fact.Name)
+		return Finding{}, false
+	}
+	text, ok := f.Text(value)
+	if !ok || text == unknownWord {
+		return Finding{}, false
+	}
+	finding := Finding{Fact: slot, Origin: Given, Written: text}
+	switch fact.Sort {
+	case Choice:
+		word, ok := f.Choice(value, fact.Choices...)
+		finding.Value = float64(slices.Index(fact.Choices, word))
+		return finding, ok
+	case YesNo:
+		return b.readYesNo(f, fact, value, finding)
+	}
+	return b.readNumber(f, fact, value, bare, finding)
+}
+
+func (b *Rulebook) readYesNo(f *document.File, fact *Fact, value *yaml.Node, finding Finding) (Finding, bool) {
+	switch finding.Written {
+	case "yes", "true":
+		finding.Value = 1
+	case "no", "false":
+		finding.Value = 0
+	default:
+		f.Report(value, "write yes, no or unknown", "%s cannot be %q", fact.Name, finding.Written)
+		return finding, false
+	}
+	return finding, true
+}
+
+func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, bare string, finding Finding) (Finding, bool) {
+	if fact.Kind != quantity.Length {
+		bare = ""
+	}
+	reading, ok := parseQuantity(f, value, fact.Kind, bare)
+	if !ok {
+		return finding, false
+	}
+	if fact.Ranged && (reading.Value < fact.Low || reading.Value > fact.High) {
+		low, high := quantity.Quantity{Value: fact.Low, Kind: fact.Kind}, quantity.Quantity{Value: fact.High, Kind: fact.Kind}
+		f.Report(value, "between "+low.Format(quantity.Millimetre)+" and "+high.Format(quantity.Millimetre)+", or unknown",
+			"%s cannot be %s", fact.Name, strings.TrimSpace(finding.Written))
+		return finding, false
+	}
+	finding.Value, finding.GiveOrTake = reading.Value, reading.GiveOrTake
+	if !reading.HasGiveOrTake {
+		finding.GiveOrTake = fact.GiveOrTake(reading.Value)
+	}
+	return finding, true
+}
+
+// CheckTogether reports findings that contradict each other: one that is below
+// another by more than both may be out.
+func (b *Rulebook) CheckTogether(found Findings, report func(fact, other *Fact, says string)) {
+	value := map[int]Finding{}
+	for _, f := range found {
+		value[f.Fact] = f
+	}
+	for _, f := range found {
+		fact := b.Facts[f.Fact]
+		least, ok := value[b.Fact(fact.AtLeast)]
+		if fact.AtLeast == "" || !ok || f.Value >= least.Value-f.GiveOrTake-least.GiveOrTake {
+			continue
+		}
+		report(fact, b.Facts[least.Fact], fact.Name+" "+f.Written+" is less than "+fact.AtLeast+" "+least.Written)
+	}
+}

@@ -1,0 +1,213 @@
+package engine
+
+import (
+	"math/rand/v2"
+	"slices"
+)
+
+// Missing says what the unknown facts could still do to a decision.
+type Missing struct {
+	// Provisional: in some combination the unknown facts change the advised
+	// method, or make a clear lead narrow.
+	Provisional bool
+	// Facts that can do so, most telling first.
+	Facts []int
+}
+
+// The effort spent on combinations of unknown facts.
+const (
+	combinationsMost = 4096 // all of them are tried up to this many
+	samples          = 400  // otherwise so many are drawn, and as many again
+	spreadUnknown    = 12   // values of a missing number, beside its thresholds
+)
+
+// Missing tries what the unknown facts could be. All combinations of values
+// that make a difference are tried where they are few; otherwise every pair of
+// values and a fixed set of draws. The state is left as it was.
+func (s *State) Missing() Missing {
+	decision := s.Decide()
+	q := &query{s: s, was: decision, facts: s.openFacts()}
+	if len(q.facts) == 0 {
+		return Missing{Provisional: decision.Verdict == Undecided}
+	}
+	q.telling = make([]int, len(q.facts))
+	combinations := 1
+	for _, slot := range q.facts {
+		low, high := s.rangeOf(slot)
+		values := s.book.probes(slot, low, high, spreadUnknown)
+		q.values = append(q.values, values)
+		combinations = min(combinations*len(values), combinationsMost+1)
+	}
+	if combinations <= combinationsMost {
+		q.all(0)
+	} else {
+		q.pairs()
+		q.draw()
+	}
+	q.contexts()
+	for _, slot := range q.facts {
+		s.Unset(slot)
+	}
+	return Missing{Provisional: q.changed || decision.Verdict == Undecided, Facts: q.ranked()}
+}
+
+// openFacts lists the unknown facts on which something still hangs: a rule that
+// may rule out or lean, for a method that is not already ruled out.
+func (s *State) openFacts() []int {
+	var open []int
+	for slot, f := range s.book.Facts {
+		if s.known[slot] || f.WorkedOut() {
+			continue
+		}
+		if slices.ContainsFunc(s.book.impacts[slot].conditions, s.hangs) {
+			open = append(open, slot)
+		}
+	}
+	return open
+}
+
+// hangs reports whether a condition is unknown and its rule could still move
+// the choice of method. A silent rule is welcome, and nothing waits for it.
+func (s *State) hangs(condition int32) bool {
+	if int(condition) >= s.book.rulesAt || s.conditions[condition] != Unknown {
+		return false
+	}
+	r := s.book.Rules[condition]
+	if r.IfUnknown == Silent || r.Effect != RuleOut && r.Effect != Lean {
+		return false
+	}
+	return slices.ContainsFunc(r.For, func(m int) bool {
+		// What holds while unknown may yet be lifted.
+		return s.tallies[m].out == 0 || r.IfUnknown == Hold && r.Effect == RuleOut
+	})
+}
+
+// rangeOf is where the value of an unknown fact may lie, given what is known.
+func (s *State) rangeOf(slot int) (low, high float64) {
+	f := s.book.Facts[slot]
+	low, high = f.Low, f.High
+	if least := s.book.Fact(f.AtLeast); f.AtLeast != "" && s.known[least] {
+		low = min(max(low, s.number[least]), high)
+	}
+	return low, high
+}
+
+// query is a search over the values of unknown facts.
+type query struct {
+	s       *State
+	was     Decision
+	facts   []int
+	values  [][]float64
+	telling []int // by fact: how often it alone turned the outcome
+	changed bool
+}
+
+// see compares the decision now with the one before.
+func (q *query) see() bool {
+	d := q.s.Decide()
+	changed := d.Method != q.was.Method || d.Narrow && !q.was.Narrow
+	q.changed = q.changed || changed
+	return changed
+}
+
+func (q *query) set(i, value int) { q.s.Set(q.facts[i], q.values[i][value]) }
+
+// all tries every combination of the facts from the i-th on.
+func (q *query) all(i int) {
+	if i == len(q.facts) {
+		q.see()
+		return
+	}
+	for v := range q.values[i] {
+		q.set(i, v)
+		q.all(i + 1)
+	}
+}
+
+// draws returns the random numbers of this search, the same in every run.
+func draws() *rand.Rand { return rand.New(rand.NewPCG(1, 2)) }
+
+// draw tries combinations at random.
+func (q *query) draw() {
+	random := draws()
+	for range samples {
+		q.complete(random)
+		q.see()
+	}
+}
+
+func (q *query) complete(random *rand.Rand) {
+	for i := range q.facts {
+		q.set(i, random.IntN(len(q.values[i])))
+	}
+}
+
+// pairs tries every pair of values, the others drawn at random.
+func (q *query) pairs() {
+	random := draws()
+	for i := range q.facts {
+		for j := i + 1; j < len(q.facts); j++ {
+			q.complete(random)
+			for v := range q.values[i] {
+				q.set(i, v)
+				for w := range q.values[j] {
+					q.set(j, w)
+					q.see()
+				}
+			}
+		}
+	}
+}
+
+// contextsTried is in how many surroundings each fact is varied alone.
+const contextsTried = 24
+
+// contexts finds which facts turn the outcome by themselves, first with the
+// others unknown and then with the others drawn at random.
+func (q *query) contexts() {
+	for _, slot := range q.facts {
+		q.s.Unset(slot)
+	}
+	changed := q.changed
+	for i, slot := range q.facts {
+		q.vary(i)
+		q.s.Unset(slot)
+	}
+	random := draws()
+	for range contextsTried {
+		q.complete(random)
+		for i, slot := range q.facts {
+			before := q.s.number[slot]
+			q.vary(i)
+			q.s.Set(slot, before)
+		}
+	}
+	q.changed = changed
+}
+
+// vary counts a fact as telling when its values lead to different methods.
+func (q *query) vary(i int) {
+	outcomes := [2]bool{}
+	for v := range q.values[i] {
+		q.set(i, v)
+		outcomes[map[bool]int{false: 0, true: 1}[q.see()]] = true
+	}
+	if outcomes[0] && outcomes[1] {
+		q.telling[i]++
+	}
+}
+
+// ranked lists the telling facts, the most telling first.
+func (q *query) ranked() []int {
+	order := make([]int, 0, len(q.facts))
+	for i := range q.facts {
+		if q.telling[i] > 0 && q.changed {
+			order = append(order, i)
+		}
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return q.telling[b] - q.telling[a] })
+	for i, f := range order {
+		order[i] = q.facts[f]
+	}
+	return order
+}

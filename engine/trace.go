@@ -1,0 +1,171 @@
+package engine
+
+import (
+	"regexp"
+
+	"boremend/engine/quantity"
+)
+
+// RuleTrace is how one rule came out, atom by atom.
+type RuleTrace struct {
+	Rule    string      `json:"rule"`
+	Outcome string      `json:"outcome"`
+	Effect  string      `json:"effect"`
+	If      string      `json:"if"`
+	For     []string    `json:"for"`
+	Text    string      `json:"text"`
+	Source  string      `json:"source"`
+	Trust   string      `json:"trust"`
+	File    string      `json:"file"`
+	Line    int         `json:"line"`
+	Atoms   []AtomTrace `json:"atoms"`
+}
+
+// AtomTrace is one comparison with the values in it. Margin is left minus
+// right, where both are known numbers.
+type AtomTrace struct {
+	Text    string   `json:"text"`
+	Outcome string   `json:"outcome"`
+	Left    Operand  `json:"left"`
+	Right   Operand  `json:"right"`
+	Margin  *float64 `json:"margin"`
+}
+
+// Operand is one side of a comparison: as the rule writes it, its value (null
+// while unknown) and how to show it.
+type Operand struct {
+	Text  string `json:"text"`
+	Value any    `json:"value"`
+	Unit  string `json:"unit"`
+	Shown string `json:"shown"`
+}
+
+// FormulaTrace is how one worked-out fact was found.
+type FormulaTrace struct {
+	Fact    string      `json:"fact"`
+	Means   string      `json:"means"`
+	Formula string      `json:"formula"`
+	Numbers string      `json:"numbers"`
+	Value   any         `json:"value"` // null while unknown
+	Unit    string      `json:"unit"`
+	Shown   string      `json:"shown"`
+	Assumed bool        `json:"assumed"`
+	Atoms   []AtomTrace `json:"atoms,omitempty"`
+}
+
+// Explain is Advise with the whole trace.
+func (b *Rulebook) Explain(bore string, found Findings, units quantity.System) Advice {
+	a := b.Advise(bore, found, units)
+	s := b.NewState()
+	s.Load(found)
+	for i, r := range b.Rules {
+		a.Trace = append(a.Trace, s.traceRule(i, r, units))
+	}
+	for slot, f := range b.Facts {
+		if st := &b.steps[slot]; !s.given[slot] && (st.from.given() || st.assume.given()) {
+			a.WorkedOut = append(a.WorkedOut, s.traceStep(slot, f, st, units))
+		}
+	}
+	return a
+}
+
+func (s *State) traceRule(i int, r *Rule, units quantity.System) RuleTrace {
+	t := RuleTrace{Rule: r.Name, Outcome: s.conditions[i].String(), Effect: r.Effect.String(), If: r.If, Text: r.because.fill(s, units),
+		Source: r.Source, Trust: r.Trust, File: r.File, Line: r.Line, Atoms: []AtomTrace{}}
+	for _, m := range r.For {
+		t.For = append(t.For, s.book.Methods[m].Name)
+	}
+	for _, a := range s.book.readers[i] {
+		t.Atoms = append(t.Atoms, s.traceAtom(&s.book.atoms[a], s.atoms[a], units))
+	}
+	return t
+}
+
+func (s *State) traceAtom(a *atom, outcome Truth, units quantity.System) AtomTrace {
+	t := AtomTrace{Text: a.text, Outcome: outcome.String(), Left: Operand{Text: a.leftText}, Right: Operand{Text: a.rightText}}
+	switch a.shape {
+	case flag:
+		t.Left = s.operand(a.left, units)
+		t.Right.Value, t.Right.Shown = "yes", "yes"
+		return t
+	case member:
+		t.Left = s.operand(a.left, units)
+		t.Right.Value, t.Right.Shown = a.rightText, a.rightText
+		return t
+	}
+	left, leftKnown := s.side(a.leftOf, a.left, a)
+	right, rightKnown := a.constant, true
+	if a.shape != againstConstant {
+		right, rightKnown = s.side(a.rightOf, a.right, a)
+	}
+	t.Left = numberOperand(a.leftText, left, leftKnown, a.kind, units)
+	t.Right = numberOperand(a.rightText, right, rightKnown, a.kind, units)
+	if leftKnown && rightKnown {
+		margin := left - right
+		t.Margin = &margin
+	}
+	return t
+}
+
+// side finds one side of a numeric comparison.
+func (s *State) side(f numberFunc, slot int32, a *atom) (float64, bool) {
+	if a.shape == general {
+		return f(s)
+	}
+	return s.number[slot], s.known[slot]
+}
+
+func (s *State) operand(slot int32, units quantity.System) Operand {
+	f := s.book.Facts[slot]
+	o := Operand{Text: f.Name, Shown: s.Show(int(slot), units)}
+	if s.known[slot] {
+		o.Value = f.plainValue(s.number[slot])
+	}
+	return o
+}
+
+func numberOperand(text string, v float64, known bool, kind quantity.Kind, units quantity.System) Operand {
+	o := Operand{Text: text, Unit: kind.Unit(), Shown: unknownWord}
+	if known {
+		o.Value, o.Shown = v, quantity.Quantity{Value: v, Kind: kind}.Format(units)
+	}
+	return o
+}
+
+func (s *State) traceStep(slot int, f *Fact, st *step, units quantity.System) FormulaTrace {
+	formula := st.from
+	if s.assumed[slot] {
+		formula = st.assume
+	}
+	t := FormulaTrace{Fact: f.Name, Means: f.Means, Formula: formula.text, Numbers: s.withNumbers(formula.text, units),
+		Shown: s.Show(slot, units), Assumed: s.assumed[slot]}
+	if f.Sort == Number {
+		t.Unit = f.Kind.Unit()
+	}
+	if s.known[slot] {
+		t.Value = f.plainValue(s.number[slot])
+	}
+	for _, a := range st.needs.atoms {
+		t.Atoms = append(t.Atoms, s.traceAtom(&s.book.atoms[a], s.atoms[a], units))
+	}
+	return t
+}
+
+// withNumbers puts the values of facts and limits into a formula.
+func (s *State) withNumbers(formula string, units quantity.System) string {
+	return words.ReplaceAllStringFunc(formula, func(word string) string {
+		if slot := s.book.Fact(word); slot >= 0 {
+			return s.Show(slot, units)
+		}
+		for _, l := range s.book.Limits {
+			if word == "limit."+l.Name {
+				return l.Is.Format(units)
+			}
+		}
+		return word
+	})
+}
+
+// words matches the names in a formula; quoted words are matched with their
+// quotes, so that they are left alone.
+var words = regexp.MustCompile(`"[^"]*"|limit\.[a-z0-9_]+|[a-z][a-z0-9_]*`)
