@@ -155,7 +155,7 @@ func (l *loader) readRange(f *document.File, fact *Fact, n *yaml.Node) {
 	}
 	var v [2]float64
 	for i, e := range ends {
-		reading, ok := parseQuantity(f, e, fact.Kind, "")
+		reading, ok := f.Quantity(e, fact.Kind, "")
 		if !ok {
 			return
 		}
@@ -190,33 +190,11 @@ func (l *loader) readAsking(f *document.File, fact *Fact, fields map[string]*yam
 	default:
 		amount, share, err := quantity.ParseGiveOrTake(text, fact.Kind, "")
 		if err != nil {
-			reportSyntax(f, fields["give_or_take"], err)
+			f.ReportSyntax(fields["give_or_take"], err)
 			return
 		}
 		fact.Slack = Slack{Amount: amount, Share: share}
 	}
-}
-
-// parseQuantity reads a scalar as a quantity and reports what is wrong with it.
-func parseQuantity(f *document.File, n *yaml.Node, kind quantity.Kind, bare string) (quantity.Reading, bool) {
-	text, ok := f.Text(n)
-	if !ok {
-		return quantity.Reading{}, false
-	}
-	reading, err := quantity.Parse(text, kind, bare)
-	if err != nil {
-		reportSyntax(f, n, err)
-		return quantity.Reading{}, false
-	}
-	return reading, true
-}
-
-func reportSyntax(f *document.File, n *yaml.Node, err error) {
-	if syntax, ok := err.(*quantity.SyntaxError); ok {
-		f.ReportWithin(n, syntax.At, syntax.Remedy, "%s", syntax.Problem)
-		return
-	}
-	f.Report(n, "", "%v", err)
 }
 
 // words lists what a fact may be, for a remedy.

@@ -104,7 +104,7 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 	if fact.Kind != quantity.Length {
 		bare = ""
 	}
-	reading, ok := parseQuantity(f, value, fact.Kind, bare)
+	reading, ok := f.Quantity(value, fact.Kind, bare)
 	if !ok {
 		return finding, false
 	}

@@ -219,3 +219,26 @@ func (b *Rulebook) MethodNames() []string {
 }
 
 func contains(words []string, word string) bool { return slices.Contains(words, word) }
+
+// RuleNames lists the rules in the order of the files.
+func (b *Rulebook) RuleNames() []string {
+	names := make([]string, len(b.Rules))
+	for i, r := range b.Rules {
+		names[i] = r.Name
+	}
+	return names
+}
+
+// CautionNames lists everything that can be shown as a caution.
+func (b *Rulebook) CautionNames() []string {
+	var names []string
+	for _, c := range b.Cautions {
+		names = append(names, c.Name)
+	}
+	for _, r := range b.Rules {
+		if r.Effect == Caution {
+			names = append(names, r.Name)
+		}
+	}
+	return names
+}

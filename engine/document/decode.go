@@ -1,6 +1,7 @@
 package document
 
 import (
+	"errors"
 	"slices"
 	"strconv"
 	"strings"
@@ -79,6 +80,31 @@ func (f *File) Text(n *yaml.Node) (string, bool) {
 		return "", false
 	}
 	return n.Value, true
+}
+
+// Quantity returns a quantity of the kind; bare is the unit of a number that is
+// written without one, and may be empty.
+func (f *File) Quantity(n *yaml.Node, kind quantity.Kind, bare string) (quantity.Reading, bool) {
+	text, ok := f.Text(n)
+	if !ok {
+		return quantity.Reading{}, false
+	}
+	reading, err := quantity.Parse(text, kind, bare)
+	if err != nil {
+		f.ReportSyntax(n, err)
+		return quantity.Reading{}, false
+	}
+	return reading, true
+}
+
+// ReportSyntax notes what is wrong with the quantity in a node, at its place.
+func (f *File) ReportSyntax(n *yaml.Node, err error) {
+	var syntax *quantity.SyntaxError
+	if !errors.As(err, &syntax) {
+		f.Report(n, "", "%v", err)
+		return
+	}
+	f.ReportWithin(n, syntax.At, syntax.Remedy, "%s", syntax.Problem)
 }
 
 // Number returns a plain number.

@@ -29,6 +29,8 @@ func TestFormat(t *testing.T) {
 		{5000, quantity.Length, "5000 mm", "196.8504 in"},
 		{999.9999, quantity.Length, "1000 mm", "39.3701 in"},
 		{5e-10, quantity.Length, "5e-10 mm", "1.97e-11 in"},
+		{999999999999999, quantity.Length, "999999999999999 mm", "39370078740157.4409 in"},
+		{1e15, quantity.Length, "1e15 mm", "39370078740157.4803 in"},
 		{1.25e300, quantity.Length, "1.25e300 mm", "4.921259842519685e298 in"},
 		{645.16, quantity.Area, "645.2 mm2", "1 in2"},
 		{8000, quantity.Volume, "8000 mm3", "0.4882 in3"},

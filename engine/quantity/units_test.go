@@ -117,6 +117,7 @@ func TestIn(t *testing.T) {
 		{quantity.Quantity{Value: 12.222222222222221, Kind: quantity.Temperature}, "degF", 54, true},
 		{quantity.Quantity{Value: -17.77777777777778, Kind: quantity.Temperature}, "degF", 0, true},
 		{quantity.Quantity{Value: 20, Kind: quantity.Temperature}, "K", 293.15, true},
+		{quantity.Quantity{Value: 75.021587874631109, Kind: quantity.Temperature}, "degF", 167.038858174336, true},
 		{quantity.Quantity{Value: 0.25, Kind: quantity.Ratio}, "%", 25, true},
 		{quantity.Quantity{Value: 180, Kind: quantity.Angle}, "rad", math.Pi, true},
 		{quantity.Quantity{Value: 0, Kind: quantity.Length}, "in", 0, true},

@@ -1,0 +1,212 @@
+// Package cases reads job files: what was found at each worn bore of one visit,
+// and in worked cases also the advice that a careful hand would expect.
+//
+// It knows how a job is written down. It knows nothing of how a bore is judged:
+// the facts themselves belong to the rulebook that it is given.
+package cases
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"boremend/engine"
+	"boremend/engine/document"
+	"boremend/engine/quantity"
+)
+
+// Job is one visit: a machine, its worn bores, what was found.
+type Job struct {
+	Name     string
+	About    string
+	Invented bool // demo data says so
+	Units    quantity.System
+	Bores    []Bore
+}
+
+// Bore is one hole with what was found at it.
+type Bore struct {
+	Name     string
+	Findings engine.Findings
+	Readings []Reading
+	AsBored  []Reading
+	Expect   *Expect // only in worked cases
+}
+
+// Reading is one measurement in a bore. Diameter or Radius is zero when the
+// other was read; a radius is taken from the true axis.
+type Reading struct {
+	DepthMM    float64
+	ClockDeg   float64 // clockwise from 12
+	DiameterMM float64
+	RadiusMM   float64
+	GiveOrTake float64
+}
+
+// Load reads the job file at path, with the facts that the rulebook declares.
+// The error holds every problem found.
+func Load(path string, book *engine.Rulebook) (*Job, error) {
+	f, _ := document.Open(os.DirFS(filepath.Dir(path)), filepath.Base(path), path)
+	return read(f, book)
+}
+
+// Read reads a job from text; name stands for it in messages.
+func Read(name string, text []byte, book *engine.Rulebook) (*Job, error) {
+	return read(document.Parse(name, text), book)
+}
+
+func read(f *document.File, book *engine.Rulebook) (*Job, error) {
+	r := &reader{File: f, book: book, job: &Job{}}
+	if f.Root != nil {
+		r.read()
+	}
+	if err := f.Problems().Err(); err != nil {
+		return nil, err
+	}
+	return r.job, nil
+}
+
+// reader decodes one job file.
+type reader struct {
+	*document.File
+	book   *engine.Rulebook
+	job    *Job
+	bare   string // unit of lengths written without one
+	shared *yaml.Node
+}
+
+func (r *reader) read() {
+	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "bores", "expect")
+	if !r.Require(r.Root, fields, "job", "bores") {
+		return
+	}
+	r.job.Name, _ = r.Text(fields["job"])
+	r.job.About, _ = r.Text(fields["about"])
+	if fields["invented"] != nil {
+		r.job.Invented, _ = r.YesNo(fields["invented"])
+	}
+	if fields["units"] != nil {
+		r.units(fields["units"])
+	}
+	r.shared = fields["facts"]
+	bores := r.List(fields["bores"])
+	if len(bores) == 0 && len(r.Problems()) == 0 {
+		r.Report(fields["bores"], "add an entry `- bore: NAME`", "a job needs at least one bore")
+	}
+	for _, n := range bores {
+		r.bore(n)
+	}
+	r.expectations(fields["expect"])
+}
+
+// units sets the unit of bare lengths, and with it the reader's units.
+func (r *reader) units(n *yaml.Node) {
+	switch word, _ := r.Choice(n, "mm", "inch", "in"); word {
+	case "mm":
+		r.bare = "mm"
+	case "inch", "in":
+		r.bare, r.job.Units = "in", quantity.Inch
+	}
+}
+
+func (r *reader) bore(n *yaml.Node) {
+	fields := r.Fields(n, "bore", "facts", "readings", "as_bored")
+	if !r.Require(n, fields, "bore") {
+		return
+	}
+	b := Bore{}
+	b.Name, _ = r.Text(fields["bore"])
+	for _, other := range r.job.Bores {
+		if other.Name == b.Name {
+			r.Report(fields["bore"], "give each bore a name of its own", "the bore %q is listed twice", b.Name)
+		}
+	}
+	facts := overlay(r.shared, fields["facts"])
+	b.Findings = r.book.ReadFindings(r.File, facts, r.bare)
+	b.Readings = r.readings(fields["readings"])
+	b.AsBored = r.readings(fields["as_bored"])
+	b.Findings = r.addReadings(fields["readings"], b)
+	r.book.CheckTogether(b.Findings, func(fact, other *engine.Fact, says string) {
+		r.Report(valueOf(facts, fact.Name), "measure both again", "in %s %s", b.Name, says)
+	})
+	r.job.Bores = append(r.job.Bores, b)
+}
+
+// overlay lays the facts of a bore over those of the job.
+func overlay(shared, own *yaml.Node) *yaml.Node {
+	if shared == nil || shared.Kind != yaml.MappingNode {
+		if own == nil {
+			return shared
+		}
+		return own
+	}
+	if own != nil && own.Kind != yaml.MappingNode {
+		return own
+	}
+	both := &yaml.Node{Kind: yaml.MappingNode, Line: shared.Line, Column: shared.Column}
+	for i := 0; i+1 < len(shared.Content); i += 2 {
+		if key := shared.Content[i]; valueOf(own, key.Value) == nil {
+			both.Content = append(both.Content, key, shared.Content[i+1])
+		}
+	}
+	if own != nil {
+		both.Content = append(both.Content, own.Content...)
+	}
+	return both
+}
+
+// valueOf finds the value of a key in a mapping.
+func valueOf(n *yaml.Node, key string) *yaml.Node {
+	if n == nil {
+		return nil
+	}
+	for i := 0; i+1 < len(n.Content); i += 2 {
+		if n.Content[i].Value == key {
+			return n.Content[i+1]
+		}
+	}
+	return nil
+}
+
+// expectations hands the entries of expect: to their bores.
+func (r *reader) expectations(n *yaml.Node) {
+	for key, value := range r.Pairs(n) {
+		found := false
+		var names []string
+		for i := range r.job.Bores {
+			names = append(names, r.job.Bores[i].Name)
+			if r.job.Bores[i].Name == key.Value {
+				r.job.Bores[i].Expect = r.expect(value)
+				found = true
+			}
+		}
+		if !found {
+			r.Report(key, document.DidYouMean(key.Value, names), "the job has no bore %q", key.Value)
+		}
+	}
+}
+
+// Find returns the bores that are called name; an empty name stands for all.
+func (j *Job) Find(name string) []Bore {
+	if name == "" {
+		return j.Bores
+	}
+	var found []Bore
+	for _, b := range j.Bores {
+		if strings.EqualFold(b.Name, name) {
+			found = append(found, b)
+		}
+	}
+	return found
+}
+
+// BoreNames lists the bores in the order of the file.
+func (j *Job) BoreNames() []string {
+	names := make([]string, len(j.Bores))
+	for i, b := range j.Bores {
+		names[i] = b.Name
+	}
+	return names
+}
