@@ -6,6 +6,7 @@
 package cases
 
 import (
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -49,6 +50,12 @@ type Reading struct {
 // The error holds every problem found.
 func Load(path string, book *engine.Rulebook) (*Job, error) {
 	f, _ := document.Open(os.DirFS(filepath.Dir(path)), filepath.Base(path), path)
+	return read(f, book)
+}
+
+// ReadFrom reads a job from a stream; name stands for it in messages.
+func ReadFrom(r io.Reader, name string, book *engine.Rulebook) (*Job, error) {
+	f, _ := document.ReadFrom(r, name)
 	return read(f, book)
 }
 

@@ -120,6 +120,13 @@ func (t *typer) report(n ast.Node, remedy, format string, args ...any) typing {
 	return typing{}
 }
 
+// broken reports whether a name is declared, but wrongly: that has been
+// reported, and nothing more can be said here.
+func (t *typer) broken(name string) bool {
+	t.failed = t.failed || t.l.broken[name]
+	return t.l.broken[name]
+}
+
 // check finds the class of a node and reports what is wrong below it.
 func (t *typer) check(n ast.Node) typing {
 	switch n := n.(type) {
@@ -155,6 +162,9 @@ func (t *typer) name(n *ast.IdentifierNode) typing {
 		return typing{class: truthClass}
 	}
 	i, ok := t.l.slots[n.Value]
+	if t.broken(n.Value) {
+		return typing{}
+	}
 	if !ok {
 		names := []string{"yes", "no"}
 		for _, f := range t.l.book.Facts {
@@ -192,6 +202,9 @@ func (t *typer) limit(n *ast.MemberNode) typing {
 		return t.report(n, "write limit.NAME", "a dot is only for limits")
 	}
 	limit := t.l.limits[name]
+	if t.broken("limit." + name) {
+		return typing{}
+	}
 	if limit == nil {
 		names := make([]string, 0, len(t.l.limits))
 		for _, l := range t.l.book.Limits {
@@ -399,7 +412,7 @@ func (t *typer) extreme(n *ast.CallNode, args []typing, good bool) typing {
 
 func (t *typer) conditional(n *ast.ConditionalNode) typing {
 	if !t.ternary {
-		return t.report(n, "write it with and, or; or declare a worked-out fact", "a condition has no branches")
+		return t.report(n.Cond, "write it with and, or; or declare a worked-out fact", "a condition has no branches")
 	}
 	condition, a, b := t.check(n.Cond), t.check(n.Exp1), t.check(n.Exp2)
 	switch {
@@ -408,13 +421,13 @@ func (t *typer) conditional(n *ast.ConditionalNode) typing {
 	case condition.class != truthClass:
 		return t.report(n.Cond, "", "before ? stands a condition, and this is %s", condition.words())
 	case a.class != b.class:
-		return t.report(n, "", "the branches differ: %s and %s", a.words(), b.words())
+		return t.report(n.Exp2, "", "the branches differ: %s and %s", a.words(), b.words())
 	case a.class == numberClass:
 		return t.sameUnits(n, a, b, numberClass)
 	case a.class == truthClass:
 		return typing{class: truthClass}
 	}
-	return t.report(n, "", "branches are numbers or conditions, and these are %s", a.words())
+	return t.report(n.Exp1, "", "branches are numbers or conditions, and these are %s", a.words())
 }
 
 // words says in plain words what a typing is.

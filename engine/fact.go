@@ -74,7 +74,11 @@ func (l *loader) readFacts(f *document.File) {
 		fact := &Fact{File: f.Name, Line: n.Line}
 		fact.Name, _ = f.Text(fields["fact"])
 		fact.Means, _ = f.Text(fields["means"])
-		if !l.claim(f, fields["fact"], "fact", fact.Name) || !l.readSort(f, n, fact, fields) {
+		if !l.claim(f, fields["fact"], "fact", fact.Name) {
+			continue
+		}
+		if !l.readSort(f, n, fact, fields) {
+			l.broken[fact.Name] = true
 			continue
 		}
 		l.readAsking(f, fact, fields)

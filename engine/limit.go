@@ -33,6 +33,10 @@ func (l *loader) readLimits(f *document.File) {
 		if fields["trust"] != nil {
 			limit.Trust, _ = f.Choice(fields["trust"], trusts...)
 		}
+		if !l.claim(f, fields["limit"], "limit", limit.Name) {
+			continue
+		}
+		l.broken["limit."+limit.Name] = true // until it is read
 		kinds := quantity.KindNames()
 		if fields["kind"] != nil {
 			name, ok := f.Choice(fields["kind"], kinds...)
@@ -42,7 +46,7 @@ func (l *loader) readLimits(f *document.File) {
 			kinds = []string{name}
 		}
 		text, ok := f.Text(fields["is"])
-		if !ok || !l.claim(f, fields["limit"], "limit", limit.Name) {
+		if !ok {
 			continue
 		}
 		if limit.Is, ok = quantityOfAny(text, kinds); !ok {
@@ -51,6 +55,7 @@ func (l *loader) readLimits(f *document.File) {
 		}
 		l.book.Limits = append(l.book.Limits, limit)
 		l.limits[limit.Name] = limit
+		delete(l.broken, "limit."+limit.Name)
 	}
 }
 

@@ -39,6 +39,7 @@ type loader struct {
 	claimed      map[string]string // kind and name to the place of the first
 	limits       map[string]*Limit
 	slots        map[string]int
+	broken       map[string]bool // facts and limit.NAMEs whose declaration has a problem of its own
 	formulaNodes map[*Fact]formulaNodes
 	conditions   []written // of the rules, then of the cautions, in their order; no node where there is none
 	config       *conf.Config
@@ -73,7 +74,7 @@ func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 	l := &loader{
 		book:      &Rulebook{},
 		functions: map[string]*Function{}, claimed: map[string]string{}, limits: map[string]*Limit{},
-		slots: map[string]int{}, formulaNodes: map[*Fact]formulaNodes{},
+		slots: map[string]int{}, broken: map[string]bool{}, formulaNodes: map[*Fact]formulaNodes{},
 	}
 	for i := range functions {
 		l.functions[functions[i].Name] = &functions[i]

@@ -45,7 +45,7 @@ func (l *loader) template(f *document.File, n *yaml.Node, text string) template 
 				p.slot = slot
 			}
 		}
-		if p.limit == nil && p.slot == noSlot {
+		if p.limit == nil && p.slot == noSlot && !l.broken[name] {
 			f.ReportWithin(n, at, document.DidYouMean(name, l.names()), "unknown name %q", name)
 		}
 		t = append(t, p)

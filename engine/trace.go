@@ -22,13 +22,14 @@ type RuleTrace struct {
 }
 
 // AtomTrace is one comparison with the values in it. Margin is left minus
-// right, where both are known numbers.
+// right, where both are known numbers; Apart says the same in words.
 type AtomTrace struct {
 	Text    string   `json:"text"`
 	Outcome string   `json:"outcome"`
 	Left    Operand  `json:"left"`
 	Right   Operand  `json:"right"`
 	Margin  *float64 `json:"margin"`
+	Apart   string   `json:"apart,omitempty"`
 }
 
 // Operand is one side of a comparison: as the rule writes it, its value (null
@@ -102,9 +103,24 @@ func (s *State) traceAtom(a *atom, outcome Truth, units quantity.System) AtomTra
 	t.Right = numberOperand(a.rightText, right, rightKnown, a.kind, units)
 	if leftKnown && rightKnown {
 		margin := left - right
-		t.Margin = &margin
+		t.Margin, t.Apart = &margin, apart(margin, a.kind, units)
 	}
 	return t
+}
+
+// apart says how far the left side lies from the right.
+func apart(margin float64, kind quantity.Kind, units quantity.System) string {
+	if kind == quantity.Temperature {
+		kind = quantity.TemperatureChange
+	}
+	side := "over"
+	switch {
+	case margin == 0:
+		return "equal"
+	case margin < 0:
+		margin, side = -margin, "under"
+	}
+	return quantity.Quantity{Value: margin, Kind: kind}.Format(units) + " " + side
 }
 
 // side finds one side of a numeric comparison.

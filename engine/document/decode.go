@@ -12,15 +12,26 @@ import (
 )
 
 // Fields hands out the values of a mapping by key and reports keys that are
-// not known. A value that is not a mapping is reported and gives no fields.
+// not known. A value that is not a mapping is reported and gives no fields. A
+// misspelt key stands as an empty node, which is nothing but is not missing.
 func (f *File) Fields(n *yaml.Node, known ...string) map[string]*yaml.Node {
 	fields := map[string]*yaml.Node{}
+	var misspelt []string
 	for key, value := range f.Pairs(n) {
 		if !slices.Contains(known, key.Value) {
 			f.Report(key, DidYouMean(key.Value, known), "unknown key %q", key.Value)
+			if near := quantity.Nearest(key.Value, known); near != "" {
+				misspelt = append(misspelt, near)
+			}
 			continue
 		}
 		fields[key.Value] = value
+	}
+	// A key that is only misspelt is not missing as well.
+	for _, near := range misspelt {
+		if fields[near] == nil {
+			fields[near] = &yaml.Node{}
+		}
 	}
 	return fields
 }
@@ -28,7 +39,7 @@ func (f *File) Fields(n *yaml.Node, known ...string) map[string]*yaml.Node {
 // Pairs iterates over the keys and values of a mapping in their order.
 func (f *File) Pairs(n *yaml.Node) func(yield func(key, value *yaml.Node) bool) {
 	return func(yield func(key, value *yaml.Node) bool) {
-		if n == nil {
+		if n == nil || n.IsZero() {
 			return
 		}
 		if n.Kind != yaml.MappingNode {
@@ -46,7 +57,7 @@ func (f *File) Pairs(n *yaml.Node) func(yield func(key, value *yaml.Node) bool) 
 // List returns the entries of a list; anything else is reported.
 func (f *File) List(n *yaml.Node) []*yaml.Node {
 	switch {
-	case n == nil:
+	case n == nil || n.IsZero():
 		return nil
 	case n.Kind != yaml.SequenceNode:
 		f.Report(n, "start each entry with a dash, or write [a, b]", "here must stand a list, not %s", shape(n))
@@ -70,7 +81,7 @@ func (f *File) Words(n *yaml.Node) []string {
 // at all is reported.
 func (f *File) Text(n *yaml.Node) (string, bool) {
 	switch {
-	case n == nil:
+	case n == nil || n.IsZero():
 		return "", false
 	case n.Kind != yaml.ScalarNode:
 		f.Report(n, "write one value", "here must stand one value, not %s", shape(n))

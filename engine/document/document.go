@@ -44,12 +44,18 @@ func Open(fsys fs.FS, name, shown string) (*File, []byte) {
 		return f, nil
 	}
 	defer r.Close()
+	return ReadFrom(r, shown)
+}
+
+// ReadFrom reads one document from a stream, and returns its text as well.
+func ReadFrom(r io.Reader, name string) (*File, []byte) {
 	text, err := io.ReadAll(io.LimitReader(r, maxBytes+1))
 	if err != nil {
+		f := &File{Name: name}
 		f.fail("cannot be read: %v", cause(err))
 		return f, nil
 	}
-	return Parse(shown, text), text
+	return Parse(name, text), text
 }
 
 // cause drops the path that an error of the file system repeats.

@@ -1,0 +1,339 @@
+package term
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"boremend/engine"
+)
+
+// Header is what stands above the advice for the bores of a job.
+type Header struct {
+	Job, About             string
+	Invented               bool
+	Rulebook, Edition, SHA string
+	Path                   string
+}
+
+// Advice lays out the advice for all bores of a job: first the answer for each,
+// then the reasons.
+func Advice(h Header, bores []engine.Advice) *Page {
+	p := &Page{}
+	p.Title(strings.TrimSuffix(h.Job+": "+h.About, ": "))
+	if len(bores) > 1 {
+		overview(p, bores)
+	}
+	for _, a := range bores {
+		answer(p, a)
+		why(p, a)
+		whyNot(p, a)
+		demands(p, a)
+		cautions(p, a)
+		missing(p, a)
+	}
+	footer(p, h)
+	return p
+}
+
+// overview is one line for each bore of a job with several.
+func overview(p *Page, bores []engine.Advice) {
+	rows := make([][]string, len(bores))
+	for i, a := range bores {
+		rows[i] = []string{a.Bore, a.Chosen.Title + ": " + shortSure(a)}
+	}
+	p.Table([]string{"bore", "what to do"}, rows)
+}
+
+// answer says what to do, how sure that is and what comes first.
+func answer(p *Page, a engine.Advice) {
+	p.Heading(strings.ToUpper(a.Bore))
+	p.Labelled("Do:", a.Chosen.Title+". "+a.Chosen.Plain)
+	p.Labelled("Sure:", sure(a))
+	p.Labelled("First:", first(a))
+}
+
+// shortSure says in a word or two how sure an advice is.
+func shortSure(a engine.Advice) string {
+	said := []string{conditionWords[a.Chosen.Verdict]}
+	if a.Chosen.Provisional {
+		said = append(said, "provisional")
+	}
+	if a.Chosen.Narrow {
+		said = append(said, "narrow lead")
+	}
+	if len(a.Chosen.Touchy) > 0 {
+		said = append(said, "touchy")
+	}
+	if len(said) == 1 {
+		said = append(said, "clear")
+	}
+	return strings.Join(said, ", ")
+}
+
+var conditionWords = map[string]string{
+	"go": "may be done as it is", "conditional": "with conditions", "no_go": "nothing else is left", "open": "not settled",
+}
+
+// sure tells the lead and what could overturn the advice.
+func sure(a engine.Advice) string {
+	c := a.Chosen
+	said := []string{}
+	switch {
+	case c.Lead == nil:
+		said = append(said, "no other method stands")
+	case c.Tie:
+		said = append(said, "a tie with "+titleOf(a, *c.RunnerUp)+", which is named later in the rulebook")
+	case c.Narrow:
+		said = append(said, "a narrow lead of "+points(*c.Lead)+" over "+titleOf(a, *c.RunnerUp))
+	default:
+		said = append(said, "ahead of "+titleOf(a, *c.RunnerUp)+" by "+points(*c.Lead))
+	}
+	if c.Provisional {
+		said = append(said, "PROVISIONAL: what is not known yet could change it"+list(" (", a.Missing, ")"))
+	}
+	if len(c.Touchy) > 0 {
+		said = append(said, "TOUCHY: the give-or-take of "+names(c.Touchy)+" could overturn it")
+	}
+	if !c.Provisional && len(c.Touchy) == 0 {
+		said = append(said, "no single measurement overturns it within its give-or-take")
+	}
+	return capital(strings.Join(said, "; ")) + "."
+}
+
+// first is what comes before everything else.
+func first(a engine.Advice) string {
+	if len(a.Chosen.Touchy) > 0 {
+		return "measure " + names(a.Chosen.Touchy) + " again, with a better tool or a second hand."
+	}
+	if a.Chosen.Provisional && len(a.Missing) > 0 {
+		return "find out " + names(a.Missing) + "."
+	}
+	for _, r := range reasonsOf(a, a.Chosen.Method) {
+		if r.Effect == "demand" && r.Outcome == "holds" {
+			return r.Text
+		}
+	}
+	return "machine down, blocked and locked off; then as the cautions below say."
+}
+
+func reasonsOf(a engine.Advice, method string) []engine.Reason {
+	for _, m := range a.Methods {
+		if m.Method == method {
+			return m.Reasons
+		}
+	}
+	return nil
+}
+
+func titleOf(a engine.Advice, method string) string {
+	for _, m := range a.Methods {
+		if m.Method == method {
+			return "\"" + m.Title + "\""
+		}
+	}
+	return method
+}
+
+// why lists what speaks for the advised method and against it.
+func why(p *Page, a engine.Advice) {
+	p.Heading("Why")
+	said := false
+	for _, r := range reasonsOf(a, a.Chosen.Method) {
+		if r.Effect == "lean" && r.Outcome == "holds" {
+			p.Item(signed(r.Points), r.Text+" ["+r.Rule+"]")
+			said = true
+		}
+	}
+	if !said {
+		p.Para("No rule speaks for or against it: it is what is left, or what the others fall behind.")
+	}
+}
+
+// whyNot gives every other method its strongest reason.
+func whyNot(p *Page, a engine.Advice) {
+	p.Heading("Why not the others")
+	rows := [][]string{}
+	for _, m := range a.Methods {
+		if m.Method == a.Chosen.Method {
+			continue
+		}
+		rows = append(rows, []string{m.Method, standingWords[m.Verdict], strongest(a, m)})
+	}
+	p.Table([]string{"method", "standing", "because"}, rows)
+}
+
+var standingWords = map[string]string{"go": "possible", "conditional": "conditional", "no_go": "ruled out", "open": "open"}
+
+// strongest picks the reason that tells most about a method that lost.
+func strongest(a engine.Advice, m engine.MethodStanding) string {
+	var out []string
+	for _, r := range m.Reasons {
+		if r.Effect == "rule_out" && r.Outcome == "holds" {
+			out = append(out, r.Text)
+		}
+	}
+	switch {
+	case len(out) > 1:
+		return out[0] + " And " + counted(len(out)-1, "more reason") + "."
+	case len(out) == 1:
+		return out[0]
+	case m.Verdict == "open":
+		return "Not settled while " + names(m.Missing) + be(m.Missing) + " not known."
+	}
+	behind := "Stands with " + points(m.Known) + " against " + points(a.Chosen.Points) + "."
+	worst := 0.0
+	text := ""
+	for _, r := range m.Reasons {
+		if r.Effect == "lean" && r.Outcome == "holds" && r.Points < worst {
+			worst, text = r.Points, r.Text
+		}
+	}
+	return strings.TrimSpace(behind + " " + text)
+}
+
+// demands lists what must also be done.
+func demands(p *Page, a engine.Advice) {
+	var must, maybe []engine.Reason
+	for _, r := range reasonsOf(a, a.Chosen.Method) {
+		switch {
+		case r.Effect != "demand":
+		case r.Outcome == "holds":
+			must = append(must, r)
+		default:
+			maybe = append(maybe, r)
+		}
+	}
+	if len(must) > 0 {
+		p.Heading("What must also be done")
+	}
+	for _, r := range must {
+		text := r.Text
+		if r.UntilKnown {
+			text = "Until it is known: " + text
+		}
+		p.Item("-", text+" ["+r.Rule+"]")
+	}
+	if len(maybe) > 0 {
+		p.Heading("What may have to be done")
+	}
+	for _, r := range maybe {
+		p.Item("-", "Not known yet whether this applies: "+r.Text+" ["+r.Rule+"]")
+	}
+}
+
+var dangerWords = map[string]string{"danger": "DANGER", "warning": "WARNING", "note": "NOTE"}
+
+// cautions lists the warnings, the gravest first. Those that depend on how the
+// work is done are named only; the sheets show them at their step.
+func cautions(p *Page, a engine.Advice) {
+	p.Heading("Cautions")
+	var atStep []string
+	for _, c := range a.Cautions {
+		if c.SaidIf != "" {
+			atStep = append(atStep, "if "+c.SaidIf+" ("+c.Caution+")")
+			continue
+		}
+		text := c.Text
+		if c.UntilKnown {
+			text = "Until it is known: " + text
+		}
+		p.Item("!", dangerWords[c.Danger]+" "+text+" ["+c.Caution+"]")
+	}
+	if len(atStep) > 0 {
+		p.Para("At their step there are further cautions: " + strings.Join(atStep, "; ") + ".")
+	}
+	p.Para("Local law, the machine's manufacturer and licensed practice come before anything said here.")
+}
+
+// missing says what is not known, what was assumed and what could not be checked.
+func missing(p *Page, a engine.Advice) {
+	var assumed []string
+	for name, f := range a.Facts {
+		if f.From == engine.Assumed {
+			assumed = append(assumed, plain(name)+" "+f.Text)
+		}
+	}
+	slices.Sort(assumed)
+	if len(a.Missing)+len(a.NotChecked)+len(assumed) == 0 {
+		return
+	}
+	p.Heading("Not known")
+	if len(a.Missing) > 0 {
+		p.Item("-", "Could change the advice: "+names(a.Missing)+".")
+	}
+	if len(assumed) > 0 {
+		p.Item("-", "Assumed, not measured: "+strings.Join(assumed, "; ")+".")
+	}
+	if len(a.NotChecked) > 0 {
+		p.Item("-", "Rules that could not be checked: "+strings.Join(a.NotChecked, ", ")+".")
+	}
+}
+
+func footer(p *Page, h Header) {
+	p.Heading("About this advice")
+	text := fmt.Sprintf("Rulebook %q, edition %s, SHA-256 %.12s.", h.Rulebook, h.Edition, h.SHA)
+	if h.Invented {
+		text = "An invented machine, for demonstration. " + text
+	}
+	p.Para(text + " Every rule with its values: boremend explain " + h.Path)
+}
+
+func points(v float64) string {
+	text := strconv.FormatFloat(v, 'f', -1, 64)
+	if v == 1 || v == -1 {
+		return text + " point"
+	}
+	return text + " points"
+}
+
+func signed(v float64) string {
+	text := strconv.FormatFloat(v, 'f', -1, 64)
+	if v > 0 {
+		return "+" + text
+	}
+	return text
+}
+
+func plain(name string) string { return strings.ReplaceAll(name, "_", " ") }
+
+// names joins fact names into words.
+func names(facts []string) string {
+	words := make([]string, len(facts))
+	for i, f := range facts {
+		words[i] = plain(f)
+	}
+	if n := len(words); n > 1 {
+		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
+	}
+	return strings.Join(words, "")
+}
+
+func list(before string, facts []string, after string) string {
+	if len(facts) == 0 {
+		return ""
+	}
+	return before + names(facts) + after
+}
+
+func be(facts []string) string {
+	if len(facts) > 1 {
+		return " are"
+	}
+	return " is"
+}
+
+func counted(n int, what string) string {
+	if n == 1 {
+		return "one " + what
+	}
+	return strconv.Itoa(n) + " " + what + "s"
+}
+
+func capital(text string) string {
+	if text == "" {
+		return text
+	}
+	return strings.ToUpper(text[:1]) + text[1:]
+}

@@ -1,0 +1,117 @@
+package term
+
+import (
+	"strings"
+
+	"boremend/engine/quantity"
+	"boremend/knowledge/worked"
+)
+
+// Sheet lays out a calculation that was carried out.
+func Sheet(s worked.Sheet, units quantity.System) *Page {
+	p := &Page{}
+	addSheet(p, s, units)
+	return p
+}
+
+// addSheet puts the results first and the working after.
+func addSheet(p *Page, s worked.Sheet, units quantity.System) {
+	p.Title(s.Title + " (" + s.Calculation + ")")
+	p.Table([]string{"result", "value", "means"}, valueRows(s.Outputs, units))
+	for _, w := range s.Warnings {
+		p.Item("!", w)
+	}
+	p.Heading("From")
+	p.Table([]string{"input", "value", "means"}, valueRows(s.Inputs, units))
+	if len(s.Lines) > 0 {
+		p.Heading("Working (mm, N, MPa, degC)")
+	}
+	for _, l := range s.Lines {
+		p.Item("-", l.Symbol+", "+l.Means)
+		p.Detail(l.Symbol + " = " + l.Formula)
+		if l.Numbers != l.Formula {
+			p.Detail("= " + l.Numbers)
+		}
+		result := "= " + quantity.Quantity{Value: l.Value.Value, Kind: l.Value.Kind}.Format(quantity.Millimetre)
+		if units == quantity.Inch {
+			result += "  (" + l.Value.Format(units) + ")"
+		}
+		p.Detail(result)
+		if l.Source != "" {
+			p.Detail("source: " + l.Source)
+		}
+	}
+	p.Heading("Holds for")
+	p.Para(s.Validity)
+	p.Para("Sources: " + strings.Join(s.Sources, "; "))
+}
+
+func valueRows(named []worked.Named, units quantity.System) [][]string {
+	rows := make([][]string, len(named))
+	for i, n := range named {
+		value := n.Word
+		if !n.IsWord {
+			value = n.Quantity.Format(units)
+		}
+		name := n.Name
+		if n.Symbol != "" && n.Symbol != n.Name {
+			name += " " + n.Symbol
+		}
+		rows[i] = []string{name, value, n.Means}
+	}
+	return rows
+}
+
+// Signature lays out what a calculation needs and gives.
+func Signature(c worked.Calculation) *Page {
+	p := &Page{}
+	p.Title(c.Title + " (" + c.Name + ")")
+	p.Para(c.Validity)
+	p.Heading("Inputs")
+	p.Table([]string{"input", "kind", "means"}, fieldRows(c.Inputs))
+	p.Heading("Results")
+	p.Table([]string{"result", "kind", "means"}, fieldRows(c.Outputs))
+	p.Para("Sources: " + strings.Join(c.Sources, "; "))
+	return p
+}
+
+func fieldRows(fields []worked.Field) [][]string {
+	rows := make([][]string, len(fields))
+	for i, f := range fields {
+		kind, means := f.Kind.String(), f.Means
+		if f.IsWord {
+			kind = "word"
+		}
+		if len(f.Choices) > 0 {
+			means += ": " + strings.Join(f.Choices, ", ")
+		}
+		if f.Default != "" {
+			means += " (" + f.Default + " unless given)"
+		}
+		rows[i] = []string{f.Name, kind, means}
+	}
+	return rows
+}
+
+// Catalogue lays out all calculations.
+func Catalogue(all []worked.Calculation) *Page {
+	p := &Page{}
+	p.Title("Calculations")
+	for _, c := range all {
+		p.Item("-", c.Name+": "+c.Title)
+		p.Detail("needs " + joinFields(c.Inputs))
+		p.Detail("gives " + joinFields(c.Outputs))
+	}
+	return p
+}
+
+func joinFields(fields []worked.Field) string {
+	names := make([]string, len(fields))
+	for i, f := range fields {
+		names[i] = f.Name
+		if f.Default != "" {
+			names[i] += "?"
+		}
+	}
+	return strings.Join(names, ", ")
+}
