@@ -135,7 +135,7 @@ func (r *reader) bore(n *yaml.Node) {
 	b.Readings = r.readings(fields["readings"])
 	b.AsBored = r.readings(fields["as_bored"])
 	b.Findings = r.addReadings(fields["readings"], b)
-	r.book.CheckTogether(b.Findings, func(fact, other *engine.Fact, says string) {
+	r.book.CheckTogether(b.Findings, r.job.Units, func(fact *engine.Fact, says string) {
 		r.Report(valueOf(facts, fact.Name), "measure both again", "in %s %s", b.Name, says)
 	})
 	r.job.Bores = append(r.job.Bores, b)

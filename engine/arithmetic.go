@@ -26,7 +26,7 @@ func (c *compiler) number(n ast.Node) numberFunc {
 		return c.branch(n)
 	}
 	call := n.(*ast.CallNode)
-	name := call.Callee.(*ast.IdentifierNode).Value
+	name, _ := calledName(call)
 	if name == "min" || name == "max" {
 		return c.extreme(name == "min", call)
 	}

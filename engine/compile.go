@@ -51,10 +51,21 @@ func (c *compiler) step(slot int32, f *Fact) {
 		s.assume = c.formula(f, written{nodes.file, nodes.assume})
 	}
 	s.needs = c.reads
-	if nodes.atLeast != nil && c.l.book.Fact(f.AtLeast) < 0 {
-		nodes.file.Report(nodes.atLeast, document.DidYouMean(f.AtLeast, c.l.book.FactNames()), "unknown fact %q", f.AtLeast)
+	if nodes.atLeast != nil {
+		c.atLeast(f, nodes)
 	}
 	c.p.steps[slot] = s
+}
+
+// atLeast checks that the fact that another must reach is one of its kind.
+func (c *compiler) atLeast(f *Fact, nodes formulaNodes) {
+	least, ok := c.l.slots[f.AtLeast]
+	switch {
+	case !ok:
+		nodes.file.Report(nodes.atLeast, document.DidYouMean(f.AtLeast, c.l.names()), "unknown fact %q", f.AtLeast)
+	case c.l.book.Facts[least].Sort != Number || c.l.book.Facts[least].Kind != f.Kind || f.Sort != Number:
+		nodes.file.Report(nodes.atLeast, "name a fact of the same kind", "%s cannot be held against %s", f.Name, f.AtLeast)
+	}
 }
 
 // formula compiles from: or assume: of a fact and checks that it yields what

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"github.com/expr-lang/expr"
 	"github.com/expr-lang/expr/ast"
 	"github.com/expr-lang/expr/checker"
 	"github.com/expr-lang/expr/conf"
@@ -70,6 +71,7 @@ func (l *loader) parse(w written, ternary bool) (ast.Node, typing) {
 	if t.failed {
 		return nil, typing{}
 	}
+	markCallees(tree.Node)
 	if _, err := checker.Check(tree, l.exprConfig()); err != nil {
 		l.exprProblem(w, err)
 		return nil, typing{}
@@ -92,7 +94,7 @@ func (l *loader) exprConfig() *conf.Config {
 	if l.config == nil {
 		l.config = conf.New(l.environment())
 		l.config.MaxNodes = 1000
-		clear(l.config.Builtins)
+		expr.DisableAllBuiltins()(l.config)
 	}
 	return l.config
 }
@@ -101,17 +103,43 @@ func (l *loader) exprConfig() *conf.Config {
 func (l *loader) environment() types.Map {
 	limits := types.Map{}
 	for _, limit := range l.book.Limits {
-		limits[limit.Name] = types.Float
+		limits[limit.Name] = types.Float64
 	}
 	env := types.Map{"yes": types.Bool, "no": types.Bool, "limit": limits,
-		"min": types.TypeOf(func(...float64) float64 { return 0 }), "max": types.TypeOf(func(...float64) float64 { return 0 })}
+		callee("min"): types.TypeOf(func(...float64) float64 { return 0 }), callee("max"): types.TypeOf(func(...float64) float64 { return 0 })}
 	for _, f := range l.book.Facts {
-		env[f.Name] = [...]types.Type{Number: types.Float, Choice: types.String, YesNo: types.Bool}[f.Sort]
+		env[f.Name] = [...]types.Type{Number: types.Float64, Choice: types.String, YesNo: types.Bool}[f.Sort]
 	}
 	for name := range l.functions {
-		env[name] = types.TypeOf(func(...any) float64 { return 0 })
+		env[callee(name)] = types.TypeOf(func(...any) float64 { return 0 })
 	}
 	return env
+}
+
+// callee is the name of a function as the expression library sees it. Facts may
+// bear the name of the calculation that works them out; the brackets keep the
+// two apart.
+func callee(name string) string { return name + "()" }
+
+// calledName is the function that is called, marked or not.
+func calledName(n *ast.CallNode) (string, bool) {
+	name, ok := n.Callee.(*ast.IdentifierNode)
+	if !ok {
+		return "", false
+	}
+	return strings.TrimSuffix(name.Value, callee("")), true
+}
+
+// markCallees renames the functions that are called.
+func markCallees(root ast.Node) {
+	ast.Find(root, func(n ast.Node) bool {
+		if call, ok := n.(*ast.CallNode); ok {
+			if name, ok := call.Callee.(*ast.IdentifierNode); ok {
+				name.Value = callee(name.Value)
+			}
+		}
+		return false
+	})
 }
 
 func (t *typer) report(n ast.Node, remedy, format string, args ...any) typing {
@@ -354,7 +382,7 @@ func (t *typer) arithmetic(n *ast.BinaryNode, left, right typing) typing {
 }
 
 func (t *typer) call(n *ast.CallNode) typing {
-	callee, ok := n.Callee.(*ast.IdentifierNode)
+	name, ok := calledName(n)
 	if !ok {
 		return t.report(n, "", "this cannot be called")
 	}
@@ -364,17 +392,17 @@ func (t *typer) call(n *ast.CallNode) typing {
 		args[i] = t.check(a)
 		good = good && args[i].class != badClass
 	}
-	if callee.Value == "min" || callee.Value == "max" {
+	if name == "min" || name == "max" {
 		return t.extreme(n, args, good)
 	}
-	f := t.l.functions[callee.Value]
+	f := t.l.functions[name]
 	if f == nil {
 		names := []string{"min", "max"}
 		for name := range t.l.functions {
 			names = append(names, name)
 		}
 		slices.Sort(names)
-		return t.report(callee, document.DidYouMean(callee.Value, names), "unknown function %q", callee.Value)
+		return t.report(n.Callee, document.DidYouMean(name, names), "unknown function %q", name)
 	}
 	if len(args) != len(f.Params) {
 		return t.report(n, "it needs "+f.signature(), "%s is given %d values", f.Name, len(args))

@@ -122,18 +122,23 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 }
 
 // CheckTogether reports findings that contradict each other: one that is below
-// another by more than both may be out.
-func (b *Rulebook) CheckTogether(found Findings, report func(fact, other *Fact, says string)) {
-	value := map[int]Finding{}
+// the fact that it must reach by more than both may be out. The other fact may
+// be a worked-out one.
+func (b *Rulebook) CheckTogether(found Findings, units quantity.System, report func(fact *Fact, says string)) {
+	s := b.NewState()
+	s.Load(found)
+	give := map[int]float64{}
 	for _, f := range found {
-		value[f.Fact] = f
+		give[f.Fact] = f.GiveOrTake
 	}
 	for _, f := range found {
 		fact := b.Facts[f.Fact]
-		least, ok := value[b.Fact(fact.AtLeast)]
-		if fact.AtLeast == "" || !ok || f.Value >= least.Value-f.GiveOrTake-least.GiveOrTake {
+		least := b.Fact(fact.AtLeast)
+		if fact.AtLeast == "" || !s.known[least] || s.assumed[least] {
 			continue
 		}
-		report(fact, b.Facts[least.Fact], fact.Name+" "+f.Written+" is less than "+fact.AtLeast+" "+least.Written)
+		if v := s.number[least]; f.Value < v-f.GiveOrTake-give[least] {
+			report(fact, fact.Name+" "+fact.Show(f.Value, units)+" is less than "+fact.AtLeast+" "+b.Facts[least].Show(v, units))
+		}
 	}
 }

@@ -157,7 +157,7 @@ func (l *loader) claim(f *document.File, n *yaml.Node, kind, name string) bool {
 		f.Report(n, "use small letters, digits and _, with a letter first", "%q cannot name a %s", name, kind)
 		return false
 	}
-	if kind == "fact" && (contains(reservedWords, name) || l.functions[name] != nil) {
+	if kind == "fact" && contains(reservedWords, name) {
 		f.Report(n, "choose another name", "%q has a meaning of its own in formulas", name)
 		return false
 	}

@@ -160,3 +160,12 @@ func (f *Fact) Show(value float64, units quantity.System) string {
 	}
 	return quantity.Quantity{Value: value, Kind: f.Kind}.Format(units)
 }
+
+// Outcome returns how the condition of a rule came out, before what the rule
+// does while it is unknown.
+func (s *State) Outcome(rule int) Truth { return s.conditions[rule] }
+
+// Verdict returns where a method stands, and its points from what is known.
+func (s *State) Verdict(method int) (Verdict, float64) {
+	return s.tallies[method].verdict(), s.tallies[method].known
+}
