@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/olekukonko/tablewriter/pkg/twwidth"
@@ -129,14 +130,10 @@ func (a *app) checkFlags() error {
 		name, value string
 		valid       []string
 	}{
-		{"--units", a.units, []string{"", "inch", "mm"}},
+		{"--units", a.units, []string{"inch", "mm"}},
 		{"--format", a.format, []string{"text", "json", "markdown"}},
 	} {
-		known := false
-		for _, v := range flag.valid {
-			known = known || v == flag.value
-		}
-		if !known {
+		if flag.value != "" && !slices.Contains(flag.valid, flag.value) {
 			return useError{fmt.Sprintf("%s cannot be %q", flag.name, flag.value), document.DidYouMean(flag.value, flag.valid)}
 		}
 	}
