@@ -171,6 +171,9 @@ func (s *State) traceStep(slot int, f *Fact, st *step, units quantity.System) Fo
 func (s *State) withNumbers(formula string, units quantity.System) string {
 	return words.ReplaceAllStringFunc(formula, func(word string) string {
 		if slot := s.book.Fact(word); slot >= 0 {
+			if f := s.book.Facts[slot]; f.Sort == Choice && s.known[slot] {
+				return `"` + s.word(int32(slot)) + `"`
+			}
 			return s.Show(slot, units)
 		}
 		for _, l := range s.book.Limits {
@@ -182,6 +185,6 @@ func (s *State) withNumbers(formula string, units quantity.System) string {
 	})
 }
 
-// words matches the names in a formula; quoted words are matched with their
-// quotes, so that they are left alone.
-var words = regexp.MustCompile(`"[^"]*"|limit\.[a-z0-9_]+|[a-z][a-z0-9_]*`)
+// words matches the names in a formula. Quoted words are matched with their
+// quotes and functions with their bracket, so that both are left alone.
+var words = regexp.MustCompile(`"[^"]*"|limit\.[a-z0-9_]+|[a-z][a-z0-9_]*\(?`)

@@ -7,10 +7,14 @@ package rules
 
 import (
 	"embed"
+	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 
 	"boremend/engine"
+	"boremend/engine/document"
+	"boremend/knowledge"
 )
 
 //go:embed *.yaml rules/*.yaml
@@ -30,5 +34,24 @@ func load(fsys fs.FS, shown string) (*engine.Rulebook, error) {
 	if err != nil {
 		return nil, err
 	}
-	return engine.Load(fsys, shown, functions)
+	book, err := engine.Load(fsys, shown, functions)
+	if err != nil {
+		return nil, err
+	}
+	return book, checkSizes(book).Err()
+}
+
+// checkSizes reports sheets that a method names and the catalogue cannot work.
+func checkSizes(book *engine.Rulebook) document.Problems {
+	var problems document.Problems
+	for _, m := range book.Methods {
+		for _, name := range m.Sizes {
+			if !slices.Contains(knowledge.Sizes(), name) {
+				problems = append(problems, document.Problem{File: m.File, Line: m.Line, Column: 1,
+					Says:   fmt.Sprintf("the catalogue cannot size %s with %q", m.Name, name),
+					Remedy: document.DidYouMean(name, knowledge.Sizes())})
+			}
+		}
+	}
+	return problems
 }

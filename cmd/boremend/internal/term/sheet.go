@@ -27,23 +27,33 @@ func addSheet(p *Page, s worked.Sheet, units quantity.System) {
 		p.Heading("Working (mm, N, MPa, degC)")
 	}
 	for _, l := range s.Lines {
-		p.Item("-", l.Symbol+", "+l.Means)
-		p.Detail(l.Symbol + " = " + l.Formula)
-		if l.Numbers != l.Formula {
-			p.Detail("= " + l.Numbers)
-		}
-		result := "= " + quantity.Quantity{Value: l.Value.Value, Kind: l.Value.Kind}.Format(quantity.Millimetre)
-		if units == quantity.Inch {
-			result += "  (" + l.Value.Format(units) + ")"
-		}
-		p.Detail(result)
-		if l.Source != "" {
-			p.Detail("source: " + l.Source)
-		}
+		line(p, l, units)
 	}
 	p.Heading("Holds for")
 	p.Para(s.Validity)
 	p.Para("Sources: " + strings.Join(s.Sources, "; "))
+}
+
+// line lays out one worked line; a value that was looked up names its table.
+func line(p *Page, l worked.Line, units quantity.System) {
+	p.Item("-", l.Symbol+", "+l.Means)
+	switch {
+	case l.Formula == "":
+		p.Detail(l.Symbol + " from the table: " + l.Numbers)
+	case l.Numbers == l.Formula:
+		p.Detail(l.Symbol + " = " + l.Formula)
+	default:
+		p.Detail(l.Symbol + " = " + l.Formula)
+		p.Detail("= " + l.Numbers)
+	}
+	result := "= " + l.Value.Format(quantity.Millimetre)
+	if inch := l.Value.Format(quantity.Inch); units == quantity.Inch && "= "+inch != result {
+		result += "  (" + inch + ")"
+	}
+	p.Detail(result)
+	if l.Source != "" && l.Source != l.Numbers {
+		p.Detail("source: " + l.Source)
+	}
 }
 
 func valueRows(named []worked.Named, units quantity.System) [][]string {
@@ -85,8 +95,11 @@ func fieldRows(fields []worked.Field) [][]string {
 		if len(f.Choices) > 0 {
 			means += ": " + strings.Join(f.Choices, ", ")
 		}
-		if f.Default != "" {
+		switch {
+		case f.Default != "":
 			means += " (" + f.Default + " unless given)"
+		case f.IsOptional:
+			means += " (may be left out)"
 		}
 		rows[i] = []string{f.Name, kind, means}
 	}
@@ -97,6 +110,7 @@ func fieldRows(fields []worked.Field) [][]string {
 func Catalogue(all []worked.Calculation) *Page {
 	p := &Page{}
 	p.Title("Calculations")
+	p.Para("Inputs with a question mark may be left out. boremend calc NAME shows one in full.")
 	for _, c := range all {
 		p.Item("-", c.Name+": "+c.Title)
 		p.Detail("needs " + joinFields(c.Inputs))
@@ -109,7 +123,7 @@ func joinFields(fields []worked.Field) string {
 	names := make([]string, len(fields))
 	for i, f := range fields {
 		names[i] = f.Name
-		if f.Default != "" {
+		if f.Default != "" || f.IsOptional {
 			names[i] += "?"
 		}
 	}
