@@ -36,7 +36,7 @@ func newOracle(t testing.TB, book *engine.Rulebook) *oracle {
 		limits[l.Name] = l.Is.Value
 	}
 	o.env["limit"] = limits
-	options := []expr.Option{expr.AllowUndefinedVariables(), expr.DisableAllBuiltins(), extreme("min", math.Min), extreme("max", math.Max)}
+	options := []expr.Option{expr.Env(sample(book, limits)), expr.DisableAllBuiltins(), extreme("min", math.Min), extreme("max", math.Max)}
 	functions, err := rules.Functions()
 	if err != nil {
 		t.Fatal(err)
@@ -62,6 +62,15 @@ func newOracle(t testing.TB, book *engine.Rulebook) *oracle {
 		o.rules = append(o.rules, compile(r.If))
 	}
 	return o
+}
+
+// sample is an environment with every name in it, for the types.
+func sample(book *engine.Rulebook, limits map[string]any) map[string]any {
+	env := map[string]any{"yes": true, "no": false, "limit": limits}
+	for _, f := range book.Facts {
+		env[f.Name] = value(f, 0)
+	}
+	return env
 }
 
 const functionPrefix = "call_"

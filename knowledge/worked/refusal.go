@@ -4,11 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"reflect"
 	"slices"
 	"strings"
-
-	"boremend/engine/quantity"
 )
 
 // A Refusal says why a calculation will not give a number: an input is not a
@@ -29,24 +26,37 @@ func (c *Checks) Refuse(input, says string, args ...any) {
 	c.refusals = append(c.refusals, &Refusal{input, fmt.Sprintf(says, args...)})
 }
 
-// Positive asks for a finite number above zero.
+// Numbers outside these limits are refused everywhere: they lie far beyond
+// anything met at a joint, and inside them no product in a formula overflows.
+const (
+	smallest = 1e-12
+	largest  = 1e15
+)
+
+// Positive asks for a number above zero that can be worked with.
 func (c *Checks) Positive(input string, v float64) {
-	if !(v > 0) || math.IsInf(v, 0) {
-		c.Refuse(input, "is %g, must be a finite number above zero", v)
+	switch {
+	case !(v > 0):
+		c.Refuse(input, "is %g, must be a number above zero", v)
+	case v < smallest || v > largest:
+		c.Refuse(input, "is %g, must lie between %g and %g", v, smallest, largest)
 	}
 }
 
-// NotNegative asks for a finite number of zero or more.
+// NotNegative asks for a number of zero or more that can be worked with.
 func (c *Checks) NotNegative(input string, v float64) {
-	if !(v >= 0) || math.IsInf(v, 0) {
-		c.Refuse(input, "is %g, must be a finite number of zero or more", v)
+	switch {
+	case !(v >= 0):
+		c.Refuse(input, "is %g, must be a number of zero or more", v)
+	case v > largest:
+		c.Refuse(input, "is %g, must be at most %g", v, largest)
 	}
 }
 
-// Finite refuses NaN and infinities.
+// Finite asks for a number of either sign that can be worked with.
 func (c *Checks) Finite(input string, v float64) {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		c.Refuse(input, "is %g, must be a finite number", v)
+	if !(math.Abs(v) <= largest) {
+		c.Refuse(input, "is %g, must be a number from %g to %g", v, -largest, largest)
 	}
 }
 
@@ -73,50 +83,3 @@ func (c *Checks) OneOf(input, word string, words ...string) {
 
 // Err returns all refusals as one error, or nil.
 func (c *Checks) Err() error { return errors.Join(c.refusals...) }
-
-// fill sets the fields of a struct from named values and reports every name
-// that is unknown, missing or of the wrong kind.
-func fill(v reflect.Value, fields []Field, given map[string]Value) error {
-	var c Checks
-	for _, f := range fields {
-		value, ok := given[f.Name]
-		if !ok {
-			if f.Default == "" {
-				c.Refuse(f.Name, "is missing: %s", f.Means)
-				continue
-			}
-			value = f.ParsedDefault()
-		}
-		if f.IsWord {
-			if f.Choices != nil {
-				c.OneOf(f.Name, value.Word, f.Choices...)
-			}
-			v.Field(f.index).SetString(value.Word)
-			continue
-		}
-		if value.Quantity.Kind.Dimension() != f.Kind.Dimension() {
-			c.Refuse(f.Name, "is a %s, must be a %s", value.Quantity.Kind, f.Kind)
-			continue
-		}
-		v.Field(f.index).SetFloat(value.Quantity.Value)
-	}
-	for name := range given {
-		if !slices.ContainsFunc(fields, func(f Field) bool { return f.Name == name }) {
-			c.Refuse(name, "is not an input of this calculation")
-		}
-	}
-	slices.SortFunc(c.refusals, func(a, b error) int { return strings.Compare(a.Error(), b.Error()) })
-	return c.Err()
-}
-
-// ParsedDefault reads the default of an input that was not given.
-func (f Field) ParsedDefault() Value {
-	if f.IsWord {
-		return Value{Word: f.Default}
-	}
-	reading, err := quantity.Parse(f.Default, f.Kind, "")
-	if err != nil {
-		panic(fmt.Sprintf("default of %s: %v", f.Name, err))
-	}
-	return Value{Quantity: reading.Quantity}
-}

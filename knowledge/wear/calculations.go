@@ -1,0 +1,14 @@
+package wear
+
+import "boremend/knowledge/worked"
+
+// Calculations lists the calculations of this package in the order in which a
+// person would work through them.
+func Calculations() []worked.Calculation {
+	return []worked.Calculation{
+		CleanUpBoreCalculation(),
+		CleanUpBracketCalculation(),
+		SleeveGeometryCalculation(),
+		WallKeptCalculation(),
+	}
+}

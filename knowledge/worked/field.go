@@ -1,0 +1,138 @@
+package worked
+
+import (
+	"fmt"
+	"reflect"
+	"slices"
+	"strings"
+
+	"boremend/engine/quantity"
+)
+
+var optionalType = reflect.TypeFor[Optional]()
+
+// fieldsOf reads the tags of a struct of inputs or outputs.
+func fieldsOf(t reflect.Type) []Field {
+	var fields []Field
+	for i := range t.NumField() {
+		fields = append(fields, fieldOf(t, i))
+	}
+	return fields
+}
+
+func fieldOf(t reflect.Type, i int) Field {
+	tag := t.Field(i).Tag
+	f := Field{Name: tag.Get("name"), Symbol: tag.Get("symbol"), Means: tag.Get("means"), Default: tag.Get("default"), index: i}
+	if f.Name == "" || f.Means == "" {
+		panic(fmt.Sprintf("%s.%s: a field needs a name and a meaning", t, t.Field(i).Name))
+	}
+	switch typ := t.Field(i).Type; {
+	case typ.Kind() == reflect.String:
+		f.IsWord = true
+		if words := tag.Get("choices"); words != "" {
+			f.Choices = strings.Split(words, ",")
+		}
+	case typ.Kind() == reflect.Float64, typ == optionalType:
+		kind, ok := quantity.KindNamed(tag.Get("kind"))
+		if !ok {
+			panic(fmt.Sprintf("%s.%s: unknown kind %q", t, t.Field(i).Name, tag.Get("kind")))
+		}
+		f.Kind, f.IsOptional = kind, typ == optionalType
+	default:
+		panic(fmt.Sprintf("%s.%s: a field is a float64, an Optional or a string", t, t.Field(i).Name))
+	}
+	if _, err := f.ParsedDefault(); f.Default != "" && err != nil {
+		panic(fmt.Sprintf("%s.%s: default: %v", t, t.Field(i).Name, err))
+	}
+	return f
+}
+
+// ParsedDefault reads the default of an input that was not given.
+func (f Field) ParsedDefault() (Value, error) { return f.Parse(f.Default) }
+
+// Parse reads a value of the field from text as a person would write it.
+func (f Field) Parse(text string) (Value, error) {
+	if f.IsWord {
+		return Value{Word: text}, nil
+	}
+	reading, err := quantity.Parse(text, f.Kind, "")
+	if err != nil {
+		return Value{}, err
+	}
+	return Value{Quantity: reading.Quantity}, nil
+}
+
+// fill sets the fields of a struct from named values and reports every name
+// that is unknown, missing or of the wrong kind.
+func fill(v reflect.Value, fields []Field, given map[string]Value) error {
+	var c Checks
+	for _, f := range fields {
+		value, ok := given[f.Name]
+		switch {
+		case ok:
+			f.set(v.Field(f.index), value, &c)
+		case f.Default != "":
+			// fieldOf has read the default before: it is well formed.
+			value, _ = f.ParsedDefault()
+			f.set(v.Field(f.index), value, &c)
+		case !f.IsOptional:
+			c.Refuse(f.Name, "is missing: %s", f.Means)
+		}
+	}
+	for name := range given {
+		if !slices.ContainsFunc(fields, func(f Field) bool { return f.Name == name }) {
+			c.Refuse(name, "is not an input of this calculation")
+		}
+	}
+	slices.SortFunc(c.refusals, func(a, b error) int { return strings.Compare(a.Error(), b.Error()) })
+	return c.Err()
+}
+
+// set stores one value, or refuses it.
+func (f Field) set(v reflect.Value, value Value, c *Checks) {
+	if f.IsWord {
+		switch {
+		case value.Word == "":
+			c.Refuse(f.Name, "must be a word: %s", f.Means)
+		case f.Choices != nil:
+			c.OneOf(f.Name, value.Word, f.Choices...)
+		}
+		v.SetString(value.Word)
+		return
+	}
+	if value.Word != "" {
+		c.Refuse(f.Name, "is %q, must be a number (%s)", value.Word, f.Kind)
+		return
+	}
+	if value.Quantity.Kind.Dimension() != f.Kind.Dimension() {
+		c.Refuse(f.Name, "is a %s, must be a %s", value.Quantity.Kind, f.Kind)
+		return
+	}
+	if f.IsOptional {
+		v.Set(reflect.ValueOf(Some(value.Quantity.Value)))
+		return
+	}
+	v.SetFloat(value.Quantity.Value)
+}
+
+// values reads a filled struct back; an Optional that is not known is left out.
+func values(v reflect.Value, fields []Field) []Named {
+	named := make([]Named, 0, len(fields))
+	for _, f := range fields {
+		n := Named{Field: f}
+		switch field := v.Field(f.index); {
+		case f.IsWord:
+			n.Word = field.String()
+		case f.IsOptional:
+			optional := field.Interface().(Optional)
+			if !optional.Known {
+				continue
+			}
+			n.Quantity = quantity.Quantity{Value: optional.Value, Kind: f.Kind}
+		default:
+			n.Quantity = quantity.Quantity{Value: field.Float(), Kind: f.Kind}
+		}
+		named = append(named, n)
+	}
+	return named
+}
