@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"regexp"
 
 	"boremend/engine/quantity"
@@ -77,32 +78,62 @@ func (s *State) traceRule(i int, r *Rule, units quantity.System) RuleTrace {
 		t.For = append(t.For, s.book.Methods[m].Name)
 	}
 	for _, a := range s.book.readers[i] {
-		t.Atoms = append(t.Atoms, s.traceAtom(&s.book.atoms[a], s.atoms[a], units))
+		t.Atoms = append(t.Atoms, s.traceAtom(a, units))
 	}
 	return t
 }
 
-func (s *State) traceAtom(a *atom, outcome Truth, units quantity.System) AtomTrace {
-	t := AtomTrace{Text: a.text, Outcome: outcome.String(), Left: Operand{Text: a.leftText}, Right: Operand{Text: a.rightText}}
+// Step is one comparison as it came out. A side that is unknown, or is a word,
+// is not a number.
+type Step struct {
+	Outcome     Truth
+	Left, Right float64
+}
+
+// Steps appends how every comparison came out to a buffer, which may be used
+// again and again: with the outcomes of the rules this is the whole trace, from
+// which the readable one is written.
+func (s *State) Steps(buffer []Step) []Step {
+	for i := range s.book.atoms {
+		left, right := s.sides(&s.book.atoms[i])
+		buffer = append(buffer, Step{s.atoms[i], left, right})
+	}
+	return buffer
+}
+
+// sides finds both sides of a comparison of numbers.
+func (s *State) sides(a *atom) (left, right float64) {
 	switch a.shape {
-	case flag:
-		t.Left = s.operand(a.left, units)
-		t.Right.Value, t.Right.Shown = "yes", "yes"
-		return t
-	case member:
+	case againstConstant:
+		return s.numberAt(a.left), a.constant
+	case againstFact:
+		return s.numberAt(a.left), s.numberAt(a.right)
+	case general:
+		return orNaN(a.leftOf(s)), orNaN(a.rightOf(s))
+	}
+	return math.NaN(), math.NaN()
+}
+
+func (s *State) numberAt(slot int32) float64 { return orNaN(s.number[slot], s.known[slot]) }
+
+func orNaN(v float64, known bool) float64 {
+	if !known {
+		return math.NaN()
+	}
+	return v
+}
+
+func (s *State) traceAtom(number int32, units quantity.System) AtomTrace {
+	a, outcome := &s.book.atoms[number], s.atoms[number]
+	t := AtomTrace{Text: a.text, Outcome: outcome.String(), Left: Operand{Text: a.leftText}, Right: Operand{Text: a.rightText}}
+	if a.shape == flag || a.shape == member {
 		t.Left = s.operand(a.left, units)
 		t.Right.Value, t.Right.Shown = a.rightText, a.rightText
 		return t
 	}
-	left, leftKnown := s.side(a.leftOf, a.left, a)
-	right, rightKnown := a.constant, true
-	if a.shape != againstConstant {
-		right, rightKnown = s.side(a.rightOf, a.right, a)
-	}
-	t.Left = numberOperand(a.leftText, left, leftKnown, a.kind, units)
-	t.Right = numberOperand(a.rightText, right, rightKnown, a.kind, units)
-	if leftKnown && rightKnown {
-		margin := left - right
+	left, right := s.sides(a)
+	t.Left, t.Right = numberOperand(a.leftText, left, a.kind, units), numberOperand(a.rightText, right, a.kind, units)
+	if margin := left - right; !math.IsNaN(margin) {
 		t.Margin, t.Apart = &margin, apart(margin, a.kind, units)
 	}
 	return t
@@ -123,14 +154,6 @@ func apart(margin float64, kind quantity.Kind, units quantity.System) string {
 	return quantity.Quantity{Value: margin, Kind: kind}.Format(units) + " " + side
 }
 
-// side finds one side of a numeric comparison.
-func (s *State) side(f numberFunc, slot int32, a *atom) (float64, bool) {
-	if a.shape == general {
-		return f(s)
-	}
-	return s.number[slot], s.known[slot]
-}
-
 func (s *State) operand(slot int32, units quantity.System) Operand {
 	f := s.book.Facts[slot]
 	o := Operand{Text: f.Name, Shown: s.Show(int(slot), units)}
@@ -140,9 +163,9 @@ func (s *State) operand(slot int32, units quantity.System) Operand {
 	return o
 }
 
-func numberOperand(text string, v float64, known bool, kind quantity.Kind, units quantity.System) Operand {
+func numberOperand(text string, v float64, kind quantity.Kind, units quantity.System) Operand {
 	o := Operand{Text: text, Unit: kind.Unit(), Shown: unknownWord}
-	if known {
+	if !math.IsNaN(v) {
 		o.Value, o.Shown = v, quantity.Quantity{Value: v, Kind: kind}.Format(units)
 	}
 	return o
@@ -162,7 +185,7 @@ func (s *State) traceStep(slot int, f *Fact, st *step, units quantity.System) Fo
 		t.Value = f.plainValue(s.number[slot])
 	}
 	for _, a := range st.needs.atoms {
-		t.Atoms = append(t.Atoms, s.traceAtom(&s.book.atoms[a], s.atoms[a], units))
+		t.Atoms = append(t.Atoms, s.traceAtom(a, units))
 	}
 	return t
 }

@@ -1,21 +1,12 @@
 package fit
 
-import (
-	"testing"
-
-	"boremend/knowledge/worked"
-)
+import "testing"
 
 // The advice weighs thousands of variants: a pure function must not leave
 // garbage behind while its inputs are good.
 func TestNoAllocations(t *testing.T) {
 	ring := PressFitPressureInputs{SeatDiameterMM: 110, HubODMM: 190, SleeveIDMM: 90, HubEMPa: 2e5, HubNu: 0.29, SleeveEMPa: 2e5, SleeveNu: 0.29, InterferenceMM: 0.13}
-	sheet := PressFitInputs{
-		SeatDiameterMM: 110, LengthMM: 80, SleeveIDMM: 90, EdgeWallMM: 40, EarRadiusMM: worked.Some(98), InterferenceLeast: 0.09, InterferenceMost: 0.13,
-		EarEMPa: 205e3, EarNu: 0.29, EarMetal: "ductile", EarStrengthMPa: 250, SleeveEMPa: 205e3, SleeveNu: 0.29, SleeveYieldMPa: 450,
-		RzBoreMM: 0.01, RzSleeveMM: 0.01, FrictionHolding: 0.07, FrictionLow: 0.12, FrictionHigh: 0.2, RoomC: 20, ServiceColdestC: -20, ServiceHottestC: 60,
-		EarAlphaPerK: 11.7e-6, SleeveAlphaPerK: 11.7e-6, SleeveMetal: "bronze", EarTreatment: "plain",
-	}
+	sheet := usualPressFit()
 	tests := map[string]func() error{
 		"PressFit": func() error { _, err := PressFit(sheet); return err },
 		"PressFitEar": func() error {

@@ -89,12 +89,7 @@ func TestRingsThatDoNotFit(t *testing.T) {
 
 // Warnings that keep a sleeve in its ear.
 func TestPressFitWarns(t *testing.T) {
-	base := PressFitInputs{
-		SeatDiameterMM: 110, LengthMM: 80, SleeveIDMM: 90, EdgeWallMM: 40, LargestWallMM: worked.Some(60), InterferenceLeast: 0.09, InterferenceMost: 0.13,
-		EarEMPa: 205e3, EarNu: 0.29, EarMetal: "ductile", EarStrengthMPa: 250, SleeveEMPa: 205e3, SleeveNu: 0.29, SleeveYieldMPa: 450,
-		RzBoreMM: 0.01, RzSleeveMM: 0.01, FrictionHolding: 0.07, FrictionLow: 0.12, FrictionHigh: 0.2, RoomC: 20, ServiceColdestC: -20, ServiceHottestC: 60,
-		EarAlphaPerK: 11.7e-6, SleeveAlphaPerK: 11.7e-6, SleeveMetal: "carbon_steel", EarTreatment: "plain",
-	}
+	base := usualPressFit()
 	tests := []struct {
 		name   string
 		bend   func(*PressFitInputs)
