@@ -41,8 +41,10 @@ func (s *State) Missing() Missing {
 	if combinations <= combinationsMost {
 		q.all(0)
 	} else {
-		q.pairs()
 		q.draw()
+		if !q.changed {
+			q.pairs()
+		}
 	}
 	q.contexts()
 	for _, slot := range q.facts {
@@ -112,13 +114,17 @@ func (q *query) see() bool {
 
 func (q *query) set(i, value int) { q.s.Set(q.facts[i], q.values[i][value]) }
 
-// all tries every combination of the facts from the i-th on.
+// all tries every combination of the facts from the i-th on, until one changes
+// the decision.
 func (q *query) all(i int) {
 	if i == len(q.facts) {
 		q.see()
 		return
 	}
 	for v := range q.values[i] {
+		if q.changed {
+			return
+		}
 		q.set(i, v)
 		q.all(i + 1)
 	}
@@ -127,12 +133,14 @@ func (q *query) all(i int) {
 // draws returns the random numbers of this search, the same in every run.
 func draws() *rand.Rand { return rand.New(rand.NewPCG(1, 2)) }
 
-// draw tries combinations at random.
+// draw tries combinations at random, until one changes the decision.
 func (q *query) draw() {
 	random := draws()
 	for range samples {
 		q.complete(random)
-		q.see()
+		if q.see() {
+			return
+		}
 	}
 }
 
@@ -142,21 +150,31 @@ func (q *query) complete(random *rand.Rand) {
 	}
 }
 
-// pairs tries every pair of values, the others drawn at random.
+// pairs tries every pair of values, the others drawn at random, until one
+// changes the decision.
 func (q *query) pairs() {
 	random := draws()
 	for i := range q.facts {
 		for j := i + 1; j < len(q.facts); j++ {
 			q.complete(random)
-			for v := range q.values[i] {
-				q.set(i, v)
-				for w := range q.values[j] {
-					q.set(j, w)
-					q.see()
-				}
+			if q.pair(i, j) {
+				return
 			}
 		}
 	}
+}
+
+func (q *query) pair(i, j int) (changed bool) {
+	for v := range q.values[i] {
+		q.set(i, v)
+		for w := range q.values[j] {
+			q.set(j, w)
+			if q.see() {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // contextsTried is in how many surroundings each fact is varied alone.
@@ -187,12 +205,13 @@ func (q *query) contexts() {
 
 // vary counts a fact as telling when its values lead to different methods.
 func (q *query) vary(i int) {
-	outcomes := [2]bool{}
+	turned, stayed := false, false
 	for v := range q.values[i] {
 		q.set(i, v)
-		outcomes[map[bool]int{false: 0, true: 1}[q.see()]] = true
+		changed := q.see()
+		turned, stayed = turned || changed, stayed || !changed
 	}
-	if outcomes[0] && outcomes[1] {
+	if turned && stayed {
 		q.telling[i]++
 	}
 }

@@ -14,7 +14,7 @@ func ExampleStrengthKept() {
 		return
 	}
 	fmt.Printf("tension %.2f, splitting %.2f, shear %.2f: %.2f is kept\n", out.Tension, out.Splitting, out.Shear, out.StrengthKept)
-	// Output: tension 0.80, splitting 0.84, shear 0.92: 0.80 is kept
+	// Output: tension 0.80, splitting 0.84, shear 0.86: 0.80 is kept
 }
 
 func ExampleStrengthFactor() {

@@ -30,12 +30,15 @@ var (
 	sideLineCurve = curve{0.854, 4.164, 0.898, 0.45}
 )
 
+// rounding is what a wall at the very edge of the range may lose in arithmetic.
+const rounding = 1e-9
+
 // checkX refuses an ear outside the range of the curves.
 func checkX(c *worked.Checks, input string, x float64) {
 	switch {
-	case x < leastX:
+	case !(x >= leastX-rounding):
 		c.Refuse(input, "leaves an effective wall of %.3g times the bore radius, outside the range %g to %g in which the factors hold: the ear is too thin to be judged", x, leastX, mostX)
-	case !(x <= mostX):
+	case x > mostX+rounding:
 		c.Refuse(input, "leaves an effective wall of %.3g times the bore radius, outside the range %g to %g in which the factors hold: enter %g times the bore radius as the end radius for a safe bound", x, leastX, mostX, 1+mostX)
 	}
 }

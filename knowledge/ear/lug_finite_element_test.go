@@ -29,11 +29,7 @@ func TestLugFactorsAgainstFiniteElements(t *testing.T) {
 	for _, k := range []float64{1.25, 1.35, 1.6, 2.0, 2.5} {
 		t.Run(fmt.Sprintf("k%.2f", k), func(t *testing.T) {
 			model := newEarModel(bore/2, k*bore/2, 96, 14)
-			least, most := -0.015, 0.015
-			if k < 1.35 {
-				least, most = -0.015, 0.045 // on the safe side
-			}
-			for degrees := 0.0; degrees <= 180; degrees += 15 {
+			for degrees := 0.0; degrees <= 180; degrees += 7.5 {
 				out, err := ear.LugLoadDirection(ear.LugLoadDirectionInputs{
 					BoreMM: bore, EndRadiusMM: k * bore / 2, ThicknessMM: thickness, ForceN: force, AngleDeg: degrees,
 				})
@@ -41,6 +37,7 @@ func TestLugFactorsAgainstFiniteElements(t *testing.T) {
 					t.Fatal(err)
 				}
 				want := model.factor(cosine(degrees * math.Pi / 180))
+				least, most := allowedOff(k, degrees)
 				if off := out.K/want - 1; off < least || off > most {
 					t.Errorf("%g degrees: K is %.3f, finite elements give %.3f (%+.1f %%)", degrees, out.K, want, 100*off)
 				}
@@ -50,6 +47,23 @@ func TestLugFactorsAgainstFiniteElements(t *testing.T) {
 			}
 		})
 	}
+}
+
+// allowedOff is how far the factors may lie from finite elements: little at the rows
+// of the table, more where they are joined by a straight line, and on the safe side
+// for ears too thin for the fit.
+func allowedOff(k, degrees float64) (least, most float64) {
+	least, most = -0.015, 0.015
+	if math.Mod(degrees, 15) != 0 {
+		least, most = -0.02, 0.02
+	}
+	if degrees > 165 && degrees < 180 {
+		most = 0.08
+	}
+	if k < 1.35 {
+		most += 0.03
+	}
+	return least, most
 }
 
 // TestSlackIsCoveredByLineContact checks the most that slack can do, and that no

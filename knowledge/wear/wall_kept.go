@@ -26,9 +26,8 @@ type WallKeptOutputs struct {
 // R is the bore centre to the nearest free edge [mm], D_0 the bore as new and
 // D_s the bore for the sleeve [mm].
 //
-// It needs neither load nor material. For R/D_0 from 0.75 to 1.15 it lies
-// within 0.05 of the share of strength left by the pin-plate formulas of
-// ASME BTH-1 (see strength_kept of package ear), mostly on the low, safe side.
+// It needs neither load nor material, and is the least share of strength that the
+// pin-plate formulas of ASME BTH-1 leave (see strength_kept of package ear).
 //
 // Validity: D_0 <= D_s and D_s/2 < R; else the calculation refuses.
 //

@@ -108,11 +108,11 @@ func first(a engine.Advice) string {
 		return "measure " + names(a.Chosen.Touchy) + " again, with a better tool or a second hand."
 	}
 	if a.Chosen.Provisional && len(a.Missing) > 0 {
-		return "find out " + names(a.Missing) + "."
+		return "find out " + names(a.Missing[:min(3, len(a.Missing))]) + "."
 	}
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		if r.Effect == "demand" && r.Outcome == "holds" {
-			return r.Text
+			return said(r)
 		}
 	}
 	return "machine down, blocked and locked off; then as the cautions below say."
@@ -139,16 +139,25 @@ func titleOf(a engine.Advice, method string) string {
 // why lists what speaks for the advised method and against it.
 func why(p *Page, a engine.Advice) {
 	p.Heading("Why")
-	said := false
+	leans := 0
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		if r.Effect == "lean" && r.Outcome == "holds" {
-			p.Item(signed(r.Points), r.Text+" ["+r.Rule+"]")
-			said = true
+			p.Item(signed(r.Points), said(r)+" ["+r.Rule+"]")
+			leans++
 		}
 	}
-	if !said {
+	if leans == 0 {
 		p.Para("No rule speaks for or against it: it is what is left, or what the others fall behind.")
 	}
+}
+
+// said is the text of a reason; one that holds only because nobody knows
+// better says so.
+func said(r engine.Reason) string {
+	if r.UntilKnown {
+		return "As long as nobody knows better: " + r.Text
+	}
+	return r.Text
 }
 
 // whyNot gives every other method its strongest reason.
@@ -171,7 +180,7 @@ func strongest(a engine.Advice, m engine.MethodStanding) string {
 	var out []string
 	for _, r := range m.Reasons {
 		if r.Effect == "rule_out" && r.Outcome == "holds" {
-			out = append(out, r.Text)
+			out = append(out, said(r))
 		}
 	}
 	switch {
@@ -209,11 +218,7 @@ func demands(p *Page, a engine.Advice) {
 		p.Heading("What must also be done")
 	}
 	for _, r := range must {
-		text := r.Text
-		if r.UntilKnown {
-			text = "Until it is known: " + text
-		}
-		p.Item("-", text+" ["+r.Rule+"]")
+		p.Item("-", said(r)+" ["+r.Rule+"]")
 	}
 	if len(maybe) > 0 {
 		p.Heading("What may have to be done")
@@ -298,11 +303,16 @@ func signed(v float64) string {
 
 func plain(name string) string { return strings.ReplaceAll(name, "_", " ") }
 
-// names joins fact names into words.
+// names joins the first few fact names into words; they come most telling first.
 func names(facts []string) string {
-	words := make([]string, len(facts))
-	for i, f := range facts {
-		words[i] = plain(f)
+	const most = 5
+	words := make([]string, 0, most)
+	for _, f := range facts {
+		if len(words) == most-1 && len(facts) > most {
+			words = append(words, fmt.Sprintf("%d more", len(facts)-len(words)))
+			break
+		}
+		words = append(words, plain(f))
 	}
 	if n := len(words); n > 1 {
 		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
