@@ -38,9 +38,7 @@ func (r Ref) String() string {
 func (l *loader) readCautions(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "caution", "danger", "for", "at", "if", "said_if", "if_unknown", "text", "refs")
-		if !f.Require(n, fields, "caution", "danger", "for", "text", "refs") {
-			continue
-		}
+		f.Require(n, fields, "caution", "danger", "for", "text", "refs")
 		c := &CautionNote{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"]), At: f.Words(fields["at"])}
 		c.Name, _ = f.Text(fields["caution"])
 		c.Danger, _ = f.Choice(fields["danger"], dangers...)
@@ -62,7 +60,7 @@ func (l *loader) readCautions(f *document.File) {
 				c.Refs = append(c.Refs, Ref{text, known})
 			}
 		}
-		if !l.claim(f, fields["caution"], "caution", c.Name) {
+		if c.Name == "" || !l.claim(f, fields["caution"], "caution", c.Name) {
 			continue
 		}
 		l.condition(f, fields["if"], &c.If)

@@ -22,10 +22,10 @@ func (l *loader) compile() {
 		c.p.conditions = append(c.p.conditions, c.condition(w))
 	}
 	c.p.rulesAt = len(l.book.Rules)
+	c.order()
 	if l.problems() != nil {
 		return
 	}
-	c.order()
 	c.trackReaders()
 	c.trackImpacts()
 }

@@ -68,13 +68,11 @@ func (l *loader) readFacts(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "fact", "means", "kind", "choices", "range", "ask", "how", "tool", "if_guessed",
 			"tier", "give_or_take", "minutes", "from", "assume", "at_least")
-		if !f.Require(n, fields, "fact", "means", "kind") {
-			continue
-		}
+		f.Require(n, fields, "fact", "means", "kind")
 		fact := &Fact{File: f.Name, Line: n.Line}
 		fact.Name, _ = f.Text(fields["fact"])
 		fact.Means, _ = f.Text(fields["means"])
-		if !l.claim(f, fields["fact"], "fact", fact.Name) {
+		if fact.Name == "" || !l.claim(f, fields["fact"], "fact", fact.Name) {
 			continue
 		}
 		if !l.readSort(f, n, fact, fields) {

@@ -23,9 +23,7 @@ type Limit struct {
 func (l *loader) readLimits(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "limit", "is", "means", "source", "trust", "kind")
-		if !f.Require(n, fields, "limit", "is", "means", "source") {
-			continue
-		}
+		f.Require(n, fields, "limit", "is", "means", "source")
 		limit := &Limit{File: f.Name, Line: n.Line, Trust: "usual"}
 		limit.Name, _ = f.Text(fields["limit"])
 		limit.Means, _ = f.Text(fields["means"])
@@ -33,7 +31,7 @@ func (l *loader) readLimits(f *document.File) {
 		if fields["trust"] != nil {
 			limit.Trust, _ = f.Choice(fields["trust"], trusts...)
 		}
-		if !l.claim(f, fields["limit"], "limit", limit.Name) {
+		if limit.Name == "" || !l.claim(f, fields["limit"], "limit", limit.Name) {
 			continue
 		}
 		l.broken["limit."+limit.Name] = true // until it is read

@@ -25,15 +25,13 @@ const everyMethod = "all"
 func (l *loader) readMethods(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "method", "title", "plain", "groups", "start", "sizes")
-		if !f.Require(n, fields, "method", "title", "plain", "start") {
-			continue
-		}
+		f.Require(n, fields, "method", "title", "plain", "start")
 		m := &Method{File: f.Name, Line: n.Line, Groups: f.Words(fields["groups"]), Sizes: f.Words(fields["sizes"])}
 		m.Name, _ = f.Text(fields["method"])
 		m.Title, _ = f.Text(fields["title"])
 		m.Plain, _ = f.Text(fields["plain"])
 		m.Start, _ = l.points(f, fields["start"])
-		if !l.claim(f, fields["method"], "method", m.Name) {
+		if m.Name == "" || !l.claim(f, fields["method"], "method", m.Name) {
 			continue
 		}
 		l.book.Methods = append(l.book.Methods, m)

@@ -69,9 +69,7 @@ func (r *Rule) outcome(condition Truth) Truth {
 func (l *loader) readRules(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "rule", "for", "effect", "if", "because", "source", "trust", "points", "if_unknown")
-		if !f.Require(n, fields, "rule", "for", "effect", "if", "because", "source", "trust") {
-			continue
-		}
+		f.Require(n, fields, "rule", "for", "effect", "if", "because", "source", "trust")
 		r := &Rule{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"])}
 		r.Name, _ = f.Text(fields["rule"])
 		r.Because, _ = f.Text(fields["because"])
@@ -83,10 +81,12 @@ func (l *loader) readRules(f *document.File) {
 				r.IfUnknown = IfUnknown(slices.Index(ifUnknownNames, word))
 			}
 		}
-		if !l.claim(f, fields["rule"], "rule", r.Name) || fields["if"] == nil {
-			continue
+		if r.Name != "" {
+			l.claim(f, fields["rule"], "rule", r.Name)
 		}
 		r.because = l.template(f, fields["because"], r.Because)
+		// An incomplete rule is compiled all the same, so that every mistake in
+		// it is heard at once.
 		l.condition(f, fields["if"], &r.If)
 		l.book.Rules = append(l.book.Rules, r)
 	}

@@ -28,6 +28,7 @@ type Rulebook struct {
 	Methods  []*Method
 	Rules    []*Rule
 	Cautions []*CautionNote
+	subjects []string // files of rules, in the order of thought
 	program
 }
 
@@ -43,6 +44,7 @@ type loader struct {
 	formulaNodes map[*Fact]formulaNodes
 	conditions   []written // of the rules, then of the cautions, in their order; no node where there is none
 	config       *conf.Config
+	subjectNodes []*yaml.Node
 }
 
 // written is a formula with the place where it stands.
@@ -95,7 +97,7 @@ func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 	l.readFacts(facts)
 	l.readMethods(methods)
 	l.readTitle(title)
-	for _, name := range ruleFiles(fsys) {
+	for _, name := range l.ruleFiles(fsys, title) {
 		l.readRules(open(name))
 	}
 	if _, err := fs.Stat(fsys, cautionFile); err == nil {
@@ -109,11 +111,31 @@ func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 	return l.book, nil
 }
 
-// ruleFiles lists the files of rules by name.
-func ruleFiles(fsys fs.FS) []string {
-	names, _ := fs.Glob(fsys, rulesFolder+"/*.yaml") // the only error is a bad pattern
-	slices.Sort(names)
-	return names
+// ruleFiles lists the files of rules: first the subjects in the order in which
+// the rulebook thinks of them, which is the order in which an advice names its
+// demands, then any others by name.
+func (l *loader) ruleFiles(fsys fs.FS, title *document.File) []string {
+	files, _ := fs.Glob(fsys, rulesFolder+"/*.yaml") // the only error is a bad pattern
+	slices.Sort(files)
+	var ordered []string
+	for i, subject := range l.book.subjects {
+		name := rulesFolder + "/" + subject + ".yaml"
+		if !slices.Contains(files, name) {
+			var known []string
+			for _, f := range files {
+				known = append(known, strings.TrimSuffix(path.Base(f), ".yaml"))
+			}
+			title.Report(l.subjectNodes[i], document.DidYouMean(subject, known), "there is no file %s", name)
+			continue
+		}
+		ordered = append(ordered, name)
+	}
+	for _, name := range files {
+		if !slices.Contains(ordered, name) {
+			ordered = append(ordered, name)
+		}
+	}
+	return ordered
 }
 
 func (l *loader) problems() error {
@@ -129,7 +151,7 @@ func (l *loader) readTitle(f *document.File) {
 	if f.Root == nil {
 		return
 	}
-	fields := f.Fields(f.Root, "title", "edition", "narrow", "fallback")
+	fields := f.Fields(f.Root, "title", "edition", "narrow", "fallback", "subjects")
 	if !f.Require(f.Root, fields, "title", "edition", "narrow", "fallback") {
 		return
 	}
@@ -139,6 +161,7 @@ func (l *loader) readTitle(f *document.File) {
 	if l.book.Narrow < 0 {
 		f.Report(fields["narrow"], "write zero or more", "narrow is a lead in points and cannot be negative")
 	}
+	l.book.subjects, l.subjectNodes = f.Words(fields["subjects"]), f.List(fields["subjects"])
 	name, _ := f.Text(fields["fallback"])
 	l.book.Fallback = l.book.Method(name)
 	if l.book.Fallback < 0 {

@@ -71,7 +71,9 @@ func (t template) fill(s *State, units quantity.System) string {
 	for _, p := range t {
 		switch {
 		case p.limit != nil:
-			b.WriteString(p.limit.Is.Format(units))
+			b.WriteString(p.limit.Is.FormatRounded(units))
+		case p.slot != noSlot && s.known[p.slot] && s.book.Facts[p.slot].roughlyKnown():
+			b.WriteString(s.quantity(p.slot).FormatRounded(units))
 		case p.slot != noSlot:
 			b.WriteString(s.Show(p.slot, units))
 		default:
@@ -79,4 +81,14 @@ func (t template) fill(s *State, units quantity.System) string {
 		}
 	}
 	return b.String()
+}
+
+// roughlyKnown reports whether more than three digits of a fact would only
+// pretend: an estimated hardness, a number of hours.
+func (f *Fact) roughlyKnown() bool {
+	return f.Sort == Number && f.WorkedOut() && f.Kind != quantity.Length
+}
+
+func (s *State) quantity(slot int) quantity.Quantity {
+	return quantity.Quantity{Value: s.number[slot], Kind: s.book.Facts[slot].Kind}
 }

@@ -21,8 +21,9 @@ func (a *app) calcCommand() *cobra.Command {
 		Use:   "calc NAME input=value ...",
 		Short: "Work one calculation with its formulas in the open",
 		Long: `calc works a single calculation of the catalogue on the values given. Every value
-carries its unit (7/8 in, 22 mm, 60 ksi); --list shows all calculations, and
-calc NAME alone shows what one of them needs.`,
+carries its unit (7/8 in, 22 mm, 60 ksi); a list is written with commas and may
+have one unit at its end (45.02, 45, 44.98 mm). --list shows all calculations,
+and calc NAME alone shows what one of them needs.`,
 		Example: `  boremend calc --list
   boremend calc bearing_pressure force=310kN pin_diameter=110mm length=160mm`,
 		Args: func(cmd *cobra.Command, args []string) error {
@@ -85,7 +86,7 @@ func (a *app) inputs(c worked.Calculation, words []string) (map[string]worked.Va
 			problems = append(problems, document.Problem{Says: fmt.Sprintf("%s: %s is given twice", c.Name, name), Remedy: "give it once"})
 			continue
 		}
-		value, err := inputValue(c.Inputs[i], text, bare)
+		value, err := c.Inputs[i].ParseIn(text, bare)
 		if err != nil {
 			problems = append(problems, document.Problem{Says: fmt.Sprintf("%s: %s: %s", c.Name, name, err)})
 			continue
@@ -93,14 +94,6 @@ func (a *app) inputs(c worked.Calculation, words []string) (map[string]worked.Va
 		inputs[name] = value
 	}
 	return inputs, problems.Err()
-}
-
-func inputValue(f worked.Field, text, bare string) (worked.Value, error) {
-	if f.IsWord {
-		return worked.Value{Word: text}, nil
-	}
-	reading, err := quantity.Parse(text, f.Kind, bare)
-	return worked.Value{Quantity: reading.Quantity}, err
 }
 
 func inputNames(c worked.Calculation) []string {

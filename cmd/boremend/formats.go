@@ -40,9 +40,9 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                [{calculation, why}]}]}
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
-               warnings}
+               warnings}. value is a number, a word, or an array for a list.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
-               kind, unit, means, choices, default}], outputs}]}
+               kind, unit, means, list, choices, default}], outputs}]}
   rulebook check  {rulebook, facts, limits, methods, rules, cautions}
 
 EXIT STATUS  0 done; 1 a check fell short; 2 bad input or use; 3 a fault of the program.

@@ -28,7 +28,15 @@ func TestScripts(t *testing.T) {
 	})
 }
 
-// copyCases gives every script the shipped cases to work on.
+// copyCases gives every script the shipped cases to work on, the house rulebook
+// as a folder, and a shop's copy of it under another title.
 func copyCases(e *testscript.Env) error {
-	return os.CopyFS(e.WorkDir+"/cases", os.DirFS("../../cases"))
+	shop := e.WorkDir + "/shop"
+	for to, from := range map[string]string{e.WorkDir + "/cases": "../../cases", e.WorkDir + "/house": "../../rules", shop: "../../rules"} {
+		if err := os.CopyFS(to, os.DirFS(from)); err != nil {
+			return err
+		}
+	}
+	const title = "{title: Thick sleeves, edition: \"7\", narrow: 1, fallback: refer}\n"
+	return os.WriteFile(shop+"/rulebook.yaml", []byte(title), 0o600)
 }

@@ -5,7 +5,8 @@ import (
 	"boremend/knowledge/worked"
 )
 
-// valueJSON is one input or output of a calculation.
+// valueJSON is one input or output of a calculation: a number, a word, or an
+// array of numbers.
 type valueJSON struct {
 	Value any    `json:"value"`
 	Unit  string `json:"unit"`
@@ -48,9 +49,12 @@ func sheetJSON(s worked.Sheet) sheetOut {
 func valuesJSON(named []worked.Named) map[string]valueJSON {
 	values := map[string]valueJSON{}
 	for _, n := range named {
-		if n.IsWord {
+		switch {
+		case n.IsWord:
 			values[n.Name] = valueJSON{n.Word, ""}
-		} else {
+		case n.IsList:
+			values[n.Name] = valueJSON{n.List, n.Quantity.Kind.Unit()}
+		default:
 			values[n.Name] = valueJSON{n.Quantity.Value, n.Quantity.Kind.Unit()}
 		}
 	}
@@ -72,6 +76,7 @@ type fieldJSON struct {
 	Kind    string   `json:"kind"`
 	Unit    string   `json:"unit"`
 	Means   string   `json:"means"`
+	List    bool     `json:"list,omitempty"`
 	Choices []string `json:"choices,omitempty"`
 	Default string   `json:"default,omitempty"`
 }
@@ -83,7 +88,7 @@ func signatureOf(c worked.Calculation) calculationJSON {
 func fieldsJSON(fields []worked.Field) []fieldJSON {
 	out := make([]fieldJSON, len(fields))
 	for i, f := range fields {
-		out[i] = fieldJSON{Name: f.Name, Kind: "word", Means: f.Means, Choices: f.Choices, Default: f.Default}
+		out[i] = fieldJSON{Name: f.Name, Kind: "word", Means: f.Means, List: f.IsList, Choices: f.Choices, Default: f.Default}
 		if !f.IsWord {
 			out[i].Kind, out[i].Unit = quantityKind(f.Kind)
 		}

@@ -76,6 +76,25 @@ func (q Quantity) Format(s System) string {
 	return withUnit(shown.number(shown.convert(q.Kind, exact)), shown.unit)
 }
 
+// FormatRounded writes the quantity with three significant digits, for sizes
+// that were chosen round in one system and are shown in the other: a limit of
+// 300 mm is "11.8 in".
+func (q Quantity) FormatRounded(s System) string {
+	shown := styleOf(q, s)
+	exact, ok := decimal(q.Value)
+	if !ok {
+		return noNumber
+	}
+	number := shown.convert(q.Kind, exact)
+	size, _ := number.Float64()
+	whole := 0
+	if size != 0 {
+		whole = max(0, int(math.Floor(math.Log10(math.Abs(size))))+1)
+	}
+	shown.keep, shown.decimals, shown.significant = 0, max(0, 3-whole), 3
+	return withUnit(shown.number(number), shown.unit)
+}
+
 // Format writes the reading for people, the give-or-take behind the value in
 // the same unit: "22 ±0.5 mm".
 func (r Reading) Format(s System) string {

@@ -147,3 +147,28 @@ func TestFormatStock(t *testing.T) {
 		}
 	}
 }
+
+func TestFormatRounded(t *testing.T) {
+	tests := []struct {
+		value    float64
+		kind     quantity.Kind
+		mm, inch string
+	}{
+		{300, quantity.Length, "300 mm", "11.8 in"},
+		{5.5, quantity.Length, "5.5 mm", "0.217 in"},
+		{2, quantity.Length, "2 mm", "0.0787 in"},
+		{25.4, quantity.Length, "25.4 mm", "1 in"},
+		{375.21, quantity.HardnessVickers, "375 HV", "375 HV"},
+		{0, quantity.Length, "0 mm", "0 in"},
+		{0.125, quantity.Ratio, "0.125", "0.125"},
+	}
+	for _, tt := range tests {
+		q := quantity.Quantity{tt.value, tt.kind}
+		if got := q.FormatRounded(quantity.Millimetre); got != tt.mm {
+			t.Errorf("%v %s: got %q, want %q", tt.value, tt.kind, got, tt.mm)
+		}
+		if got := q.FormatRounded(quantity.Inch); got != tt.inch {
+			t.Errorf("%v %s in inches: got %q, want %q", tt.value, tt.kind, got, tt.inch)
+		}
+	}
+}

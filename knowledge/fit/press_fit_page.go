@@ -98,6 +98,7 @@ func pressFitWarnings(in PressFitInputs, out PressFitOutputs) []string {
 		warnings = append(warnings, "The largest wall is not known: press force, closure and sleeve stress are taken at a wall without end.")
 	}
 	warnings = append(warnings, thinEarWarning(in.SeatDiameterMM, in.EdgeWallMM)...)
+	warnings = append(warnings, slipWarnings(in.SleeveMetal, SlipAssemblyOutputs{Way: out.Way})...)
 	return append(warnings,
 		"The sleeve bore comes out oval, tightest toward the free end: finish it after pressing, or size the pin gap on the most closure.",
 		"A sleeve standing proud of the ear raises the stress at the edge 1.4 to 2 times: chamfer the seat.",

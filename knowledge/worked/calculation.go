@@ -8,6 +8,7 @@
 //		SeatMM float64  `name:"seat_diameter" symbol:"d" kind:"length" means:"bore for the sleeve"`
 //		Fit    string   `name:"fit" choices:"shrunk,pressed" default:"pressed" means:"how it goes in"`
 //		ODMM   Optional `name:"ring_od" symbol:"D" kind:"length" means:"outside of the ring, where known"`
+//		Bores  List     `name:"bores" symbol:"D_i" kind:"length" means:"diameters found, one after the other"`
 //	}
 //
 // A Page adds the formulas in the order in which a person would work them, in
@@ -31,15 +32,18 @@ type Field struct {
 	Means      string
 	Choices    []string // set for a word out of a list
 	IsWord     bool     // a word, from Choices if those are given
-	IsOptional bool     // a number that need not be known
+	IsList     bool     // any number of numbers of the kind, in their order
+	IsOptional bool     // a number or list that need not be known
 	Default    string   // as a person would write it; empty when the input must be given
 	index      int
 }
 
-// Value is one input or output: a number with its kind, or a word.
+// Value is one input or output: a number with its kind, a word, or a list of
+// numbers in the canonical unit of Quantity.Kind.
 type Value struct {
 	Quantity quantity.Quantity
 	Word     string
+	List     List
 }
 
 // Optional is a number that need not be known. Its zero value is "not known";
@@ -52,10 +56,17 @@ type Optional struct {
 // Some is the Optional of a known number.
 func Some(v float64) Optional { return Optional{Value: v, Known: true} }
 
+// List is any number of readings of one kind, in the order in which they were
+// taken. A list that need not be known has the tag optional:"yes", and is nil
+// when it is not; any other holds at least one number. A calculation reads its
+// lists and never changes them.
+type List []float64
+
 // Formula is one line of a page: Symbol = Is. When, if set, says for which
 // inputs and outputs the line applies (a thick plate uses another formula than
 // a thin one). Source names the page where the formula stands. A value that is
-// looked up and not computed has Table, which names the table, in place of Is.
+// looked up and not computed has Table, which names the table, in place of Is;
+// so has a value that is searched for, and Table then names the search.
 type Formula[In, Out any] struct {
 	Symbol string
 	Is     string

@@ -9,7 +9,10 @@ import (
 	"boremend/engine/quantity"
 )
 
-var optionalType = reflect.TypeFor[Optional]()
+var (
+	optionalType = reflect.TypeFor[Optional]()
+	listType     = reflect.TypeFor[List]()
+)
 
 // fieldsOf reads the tags of a struct of inputs or outputs.
 func fieldsOf(t reflect.Type) []Field {
@@ -32,14 +35,15 @@ func fieldOf(t reflect.Type, i int) Field {
 		if words := tag.Get("choices"); words != "" {
 			f.Choices = strings.Split(words, ",")
 		}
-	case typ.Kind() == reflect.Float64, typ == optionalType:
+	case typ.Kind() == reflect.Float64, typ == optionalType, typ == listType:
 		kind, ok := quantity.KindNamed(tag.Get("kind"))
 		if !ok {
 			panic(fmt.Sprintf("%s.%s: unknown kind %q", t, t.Field(i).Name, tag.Get("kind")))
 		}
-		f.Kind, f.IsOptional = kind, typ == optionalType
+		f.Kind, f.IsList = kind, typ == listType
+		f.IsOptional = typ == optionalType || f.IsList && tag.Get("optional") == "yes"
 	default:
-		panic(fmt.Sprintf("%s.%s: a field is a float64, an Optional or a string", t, t.Field(i).Name))
+		panic(fmt.Sprintf("%s.%s: a field is a float64, an Optional, a List or a string", t, t.Field(i).Name))
 	}
 	if _, err := f.ParsedDefault(); f.Default != "" && err != nil {
 		panic(fmt.Sprintf("%s.%s: default: %v", t, t.Field(i).Name, err))
@@ -51,11 +55,18 @@ func fieldOf(t reflect.Type, i int) Field {
 func (f Field) ParsedDefault() (Value, error) { return f.Parse(f.Default) }
 
 // Parse reads a value of the field from text as a person would write it.
-func (f Field) Parse(text string) (Value, error) {
-	if f.IsWord {
+func (f Field) Parse(text string) (Value, error) { return f.ParseIn(text, "") }
+
+// ParseIn is Parse where a number without a unit is in the unit named by bare,
+// if that is a unit of the field's kind.
+func (f Field) ParseIn(text, bare string) (Value, error) {
+	switch {
+	case f.IsWord:
 		return Value{Word: text}, nil
+	case f.IsList:
+		return f.parseList(text, bare)
 	}
-	reading, err := quantity.Parse(text, f.Kind, "")
+	reading, err := quantity.Parse(text, f.Kind, bare)
 	if err != nil {
 		return Value{}, err
 	}
@@ -100,22 +111,33 @@ func (f Field) set(v reflect.Value, value Value, c *Checks) {
 		v.SetString(value.Word)
 		return
 	}
-	if value.Word != "" {
+	switch {
+	case value.Word != "":
 		c.Refuse(f.Name, "is %q, must be a number (%s)", value.Word, f.Kind)
+		return
+	case f.IsList && len(value.List) == 0:
+		c.Refuse(f.Name, "must be a list with at least one %s", f.Kind)
+		return
+	case !f.IsList && value.List != nil:
+		c.Refuse(f.Name, "is a list, must be one %s", f.Kind)
 		return
 	}
 	if value.Quantity.Kind.Dimension() != f.Kind.Dimension() {
 		c.Refuse(f.Name, "is a %s, must be a %s", value.Quantity.Kind, f.Kind)
 		return
 	}
-	if f.IsOptional {
+	switch {
+	case f.IsList:
+		v.Set(reflect.ValueOf(value.List))
+	case f.IsOptional:
 		v.Set(reflect.ValueOf(Some(value.Quantity.Value)))
-		return
+	default:
+		v.SetFloat(value.Quantity.Value)
 	}
-	v.SetFloat(value.Quantity.Value)
 }
 
-// values reads a filled struct back; an Optional that is not known is left out.
+// values reads a filled struct back; an Optional or a List that is not known is
+// left out.
 func values(v reflect.Value, fields []Field) []Named {
 	named := make([]Named, 0, len(fields))
 	for _, f := range fields {
@@ -123,6 +145,11 @@ func values(v reflect.Value, fields []Field) []Named {
 		switch field := v.Field(f.index); {
 		case f.IsWord:
 			n.Word = field.String()
+		case f.IsList:
+			if n.List = field.Interface().(List); n.List == nil {
+				continue
+			}
+			n.Quantity.Kind = f.Kind
 		case f.IsOptional:
 			optional := field.Interface().(Optional)
 			if !optional.Known {

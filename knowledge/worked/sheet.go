@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -83,8 +84,10 @@ func Show[In, Out any](c Calculation, f func(In) (Out, error), page Page[In, Out
 func (s Sheet) finite() error {
 	var c Checks
 	for _, o := range s.Outputs {
-		if !o.IsWord && (math.IsNaN(o.Quantity.Value) || math.IsInf(o.Quantity.Value, 0)) {
-			c.Refuse(o.Name, "comes to %g with these inputs, so nothing is shown", o.Quantity.Value)
+		for _, v := range slices.Concat(o.List, List{o.Quantity.Value}) {
+			if math.IsNaN(v) || math.IsInf(v, 0) {
+				c.Refuse(o.Name, "comes to %g with these inputs, so nothing is shown", v)
+			}
 		}
 	}
 	return c.Err()
@@ -124,14 +127,15 @@ func tokens(formula string) []string {
 }
 
 // numbers puts the values of known symbols into a formula. A negative number
-// stands in brackets unless brackets or commas enclose it already.
+// stands in brackets unless brackets or commas enclose it already. A list keeps
+// its symbol: its numbers stand among the inputs and would bury the formula.
 func numbers(formula string, known map[string]Named) string {
 	var b strings.Builder
 	parts := tokens(formula)
 	for i, part := range parts {
 		n, ok := known[part]
 		switch {
-		case !ok:
+		case !ok, n.IsList:
 			b.WriteString(part)
 		case n.IsWord:
 			b.WriteString(n.Word)

@@ -21,12 +21,12 @@ type Header struct {
 // then the reasons.
 func Advice(h Header, bores []engine.Advice) *Page {
 	p := &Page{}
-	p.Title(strings.TrimSuffix(h.Job+": "+h.About, ": "))
 	if len(bores) > 1 {
+		p.Title(h.Job)
 		overview(p, bores)
 	}
 	for _, a := range bores {
-		answer(p, a)
+		answer(p, h, a)
 		why(p, a)
 		whyNot(p, a)
 		demands(p, a)
@@ -41,22 +41,26 @@ func Advice(h Header, bores []engine.Advice) *Page {
 func overview(p *Page, bores []engine.Advice) {
 	rows := make([][]string, len(bores))
 	for i, a := range bores {
-		rows[i] = []string{a.Bore, a.Chosen.Title + ": " + shortSure(a)}
+		rows[i] = []string{a.Bore, a.Chosen.Title + list(": ", shortSure(a), "")}
 	}
 	p.Table([]string{"bore", "what to do"}, rows)
 }
 
-// answer says what to do, how sure that is and what comes first.
-func answer(p *Page, a engine.Advice) {
-	p.Heading(strings.ToUpper(a.Bore))
-	p.Labelled("Do:", a.Chosen.Title+". "+a.Chosen.Plain)
+// answer says what to do, how sure that is and what comes first. It is short
+// enough for the first ten lines of a narrow screen.
+func answer(p *Page, h Header, a engine.Advice) {
+	p.Heading(strings.ToUpper(a.Bore) + " (" + h.Job + ")")
+	p.Labelled("Do:", a.Chosen.Title+list(": ", shortSure(a), "")+".")
 	p.Labelled("Sure:", sure(a))
 	p.Labelled("First:", first(a))
 }
 
-// shortSure says in a word or two how sure an advice is.
-func shortSure(a engine.Advice) string {
-	said := []string{conditionWords[a.Chosen.Verdict]}
+// shortSure says in a word or two on what terms an advice stands.
+func shortSure(a engine.Advice) []string {
+	var said []string
+	if words := conditionWords[a.Chosen.Verdict]; words != "" {
+		said = append(said, words)
+	}
 	if a.Chosen.Provisional {
 		said = append(said, "provisional")
 	}
@@ -66,15 +70,10 @@ func shortSure(a engine.Advice) string {
 	if len(a.Chosen.Touchy) > 0 {
 		said = append(said, "touchy")
 	}
-	if len(said) == 1 {
-		said = append(said, "clear")
-	}
-	return strings.Join(said, ", ")
+	return said
 }
 
-var conditionWords = map[string]string{
-	"go": "may be done as it is", "conditional": "with conditions", "no_go": "nothing else is left", "open": "not settled",
-}
+var conditionWords = map[string]string{"conditional": "with conditions", "no_go": "nothing else is left", "open": "not settled"}
 
 // sure tells the lead and what could overturn the advice.
 func sure(a engine.Advice) string {
@@ -112,10 +111,20 @@ func first(a engine.Advice) string {
 	}
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		if r.Effect == "demand" && r.Outcome == "holds" {
-			return said(r)
+			return firstClause(r.Text)
 		}
 	}
 	return "machine down, blocked and locked off; then as the cautions below say."
+}
+
+// firstClause cuts a text where its first thought ends; the whole text stands
+// among the demands.
+func firstClause(text string) string {
+	clause := text
+	for _, end := range []string{". ", ": ", "; "} {
+		clause, _, _ = strings.Cut(clause, end)
+	}
+	return strings.TrimSuffix(clause, ".") + "."
 }
 
 func reasonsOf(a engine.Advice, method string) []engine.Reason {
@@ -139,6 +148,7 @@ func titleOf(a engine.Advice, method string) string {
 // why lists what speaks for the advised method and against it.
 func why(p *Page, a engine.Advice) {
 	p.Heading("Why")
+	p.Para(a.Chosen.Plain)
 	leans := 0
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		if r.Effect == "lean" && r.Outcome == "holds" {
@@ -147,7 +157,7 @@ func why(p *Page, a engine.Advice) {
 		}
 	}
 	if leans == 0 {
-		p.Para("No rule speaks for or against it: it is what is left, or what the others fall behind.")
+		p.Para("No rule leans for or against it: it is what is left when the others fall away.")
 	}
 }
 
@@ -279,6 +289,9 @@ func missing(p *Page, a engine.Advice) {
 func footer(p *Page, h Header) {
 	p.Heading("About this advice")
 	text := fmt.Sprintf("Rulebook %q, edition %s, SHA-256 %.12s.", h.Rulebook, h.Edition, h.SHA)
+	if h.About != "" {
+		p.Para(h.About)
+	}
 	if h.Invented {
 		text = "An invented machine, for demonstration. " + text
 	}

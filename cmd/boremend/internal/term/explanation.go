@@ -12,9 +12,8 @@ import (
 // reads are left out.
 func Explanation(h Header, bores []engine.Advice, narrowed bool) *Page {
 	p := &Page{}
-	p.Title(strings.TrimSuffix(h.Job+": "+h.About, ": "))
 	for _, a := range bores {
-		answer(p, a)
+		answer(p, h, a)
 		p.Heading("Facts worked out")
 		for _, f := range a.WorkedOut {
 			if !narrowed || reads(a, f.Fact) {

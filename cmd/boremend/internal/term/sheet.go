@@ -59,17 +59,27 @@ func line(p *Page, l worked.Line, units quantity.System) {
 func valueRows(named []worked.Named, units quantity.System) [][]string {
 	rows := make([][]string, len(named))
 	for i, n := range named {
-		value := n.Word
-		if !n.IsWord {
-			value = n.Quantity.Format(units)
-		}
 		name := n.Name
 		if n.Symbol != "" && n.Symbol != n.Name {
 			name += " " + n.Symbol
 		}
-		rows[i] = []string{name, value, n.Means}
+		rows[i] = []string{name, formatted(n, units), n.Means}
 	}
 	return rows
+}
+
+func formatted(n worked.Named, units quantity.System) string {
+	switch {
+	case n.IsWord:
+		return n.Word
+	case n.IsList:
+		each := make([]string, len(n.List))
+		for i, v := range n.List {
+			each[i] = quantity.Quantity{Value: v, Kind: n.Quantity.Kind}.Format(units)
+		}
+		return strings.Join(each, ", ")
+	}
+	return n.Quantity.Format(units)
 }
 
 // Signature lays out what a calculation needs and gives.
@@ -89,8 +99,11 @@ func fieldRows(fields []worked.Field) [][]string {
 	rows := make([][]string, len(fields))
 	for i, f := range fields {
 		kind, means := f.Kind.String(), f.Means
-		if f.IsWord {
+		switch {
+		case f.IsWord:
 			kind = "word"
+		case f.IsList:
+			kind = "list of " + kind
 		}
 		if len(f.Choices) > 0 {
 			means += ": " + strings.Join(f.Choices, ", ")
