@@ -36,8 +36,10 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                source, trust, file, line, atoms [{text, outcome, left {text, value,
                unit, shown}, right, margin, apart}]}] and worked_out [{fact, means,
                formula, numbers, value, unit, shown, assumed, atoms}].
-  size JOB     {job, rulebook, bores: [{bore, method, calculations: [as calc], refused:
-               [{calculation, why}]}]}
+  size JOB     {job, rulebook, bores: [{bore, method, verdict, calculations: [as calc],
+               refused: [{calculation, why}], as_bored {least, most, planned, unit,
+               beyond, advice_again, still_stands}}]}. as_bored is there when the job
+               has readings after the cut; the sheets are then for the bore as it is.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
                warnings}. value is a number, a word, or an array for a list.

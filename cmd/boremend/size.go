@@ -26,6 +26,19 @@ type boreSized struct {
 	Verdict      string         `json:"verdict"`
 	Calculations []sheetOut     `json:"calculations"`
 	Refused      []refusedSheet `json:"refused"`
+	AsBored      *asBored       `json:"as_bored,omitempty"`
+}
+
+// asBored is how the bore came out, beside what was planned, and the advice for
+// it as it is now.
+type asBored struct {
+	Least       float64 `json:"least"`
+	Most        float64 `json:"most"`
+	Planned     float64 `json:"planned"`
+	Unit        string  `json:"unit"`
+	Beyond      bool    `json:"beyond"` // larger than planned
+	AdviceAgain string  `json:"advice_again"`
+	StillStands bool    `json:"still_stands"` // whether the method sized may still be used
 }
 
 type refusedSheet struct {
@@ -56,11 +69,13 @@ calc --list for sheets, and the guide for materials).`,
 				return err
 			}
 			s := sizer{book: book, units: a.system(job.Units), method: method, sleeve: sleeve}
-			out, page := sized{Job: job.Name, Rulebook: named(book)}, &term.Page{}
+			out := sized{Job: job.Name, Rulebook: named(book)}
+			var shown []term.Sized
 			for _, bore := range job.Bores {
-				out.Bores = append(out.Bores, s.size(bore, page))
+				values, page := s.size(bore)
+				out.Bores, shown = append(out.Bores, values), append(shown, page)
 			}
-			return a.show(out, page)
+			return a.show(out, term.Sizing(shown, s.units))
 		},
 	}
 	a.addBore(cmd)
@@ -76,8 +91,8 @@ type sizer struct {
 	method, sleeve string
 }
 
-// size works the sheets of one bore and adds them to the page.
-func (s sizer) size(bore cases.Bore, page *term.Page) boreSized {
+// size works the sheets of one bore, as values and for showing.
+func (s sizer) size(bore cases.Bore) (boreSized, term.Sized) {
 	advice := s.book.Advise(bore.Name, bore.Findings, s.units)
 	name := s.method
 	if name == "" {
@@ -91,6 +106,9 @@ func (s sizer) size(bore cases.Bore, page *term.Page) boreSized {
 		}
 	}
 	joint := s.joint(advice)
+	if cut, ok := bore.AsCut(); ok {
+		out.AsBored = s.asBored(bore, cut, name, joint)
+	}
 	var sheets []worked.Sheet
 	for _, calculation := range method.Sizes {
 		sheet, err := knowledge.Size(calculation, joint)
@@ -105,7 +123,44 @@ func (s sizer) size(bore cases.Bore, page *term.Page) boreSized {
 	for i, r := range out.Refused {
 		refusals[i] = [2]string{r.Calculation, r.Why}
 	}
-	term.Sizing(page, term.Sized{Advice: advice, Method: method.Name, Title: method.Title, Verdict: out.Verdict, Sheets: sheets, Refused: refusals}, s.units)
+	shown := term.Sized{Advice: advice, Method: method.Name, Title: method.Title, Verdict: out.Verdict, Sheets: sheets, Refused: refusals}
+	if c := out.AsBored; c != nil {
+		shown.Cut = &term.Cut{LeastMM: c.Least, MostMM: c.Most, PlannedMM: c.Planned, Beyond: c.Beyond, StillStands: c.StillStands, AdviceAgain: s.book.Methods[s.book.Method(c.AdviceAgain)].Title}
+	}
+	return out, shown
+}
+
+// roundingMM is what a reading may differ from a plan without meaning anything.
+const roundingMM = 0.05
+
+// asBored compares a bore with its plan, asks for the advice again at the size
+// that it has, and puts that size into the joint for the sheets that follow.
+func (s sizer) asBored(bore cases.Bore, cut cases.Cut, method string, joint knowledge.Joint) *asBored {
+	out := &asBored{Least: cut.LeastMM, Most: cut.MostMM, Unit: quantity.Length.Unit(), StillStands: true}
+	if planned, ok := joint["sleeve_bore"]; ok {
+		out.Planned = planned.Quantity.Value
+		out.Beyond = cut.MostMM > out.Planned+roundingMM
+	}
+	findings := bore.Findings
+	if out.Beyond {
+		findings = bore.FindingsAsCut(s.book, cut)
+	}
+	again := s.book.Advise(bore.Name, findings, s.units)
+	out.AdviceAgain = again.Chosen.Method
+	for _, m := range again.Methods {
+		if m.Method == method {
+			out.StillStands = m.Verdict == engine.Go.String() || m.Verdict == engine.Conditional.String()
+		}
+	}
+	for name, v := range s.joint(again) {
+		if name != "worn_reach" && name != "clean_up_bore" { // these stay as found
+			joint[name] = v
+		}
+	}
+	length := func(mm float64) worked.Value {
+		return worked.Value{Quantity: quantity.Quantity{Value: mm, Kind: quantity.Length}}
+	}
+	joint[knowledge.AsBoredLeast], joint[knowledge.AsBoredMost] = length(cut.LeastMM), length(cut.MostMM)
 	return out
 }
 

@@ -136,12 +136,23 @@ func StrengthOf(grade string, t Thread) (Strength, error) {
 func lookUp(c *worked.Checks, size, grade string) (Thread, Strength) {
 	t, err := FindThread(size)
 	if err != nil {
-		c.Add(err)
+		refuse(c, "size", err)
 		return Thread{}, Strength{}
 	}
 	s, err := StrengthOf(grade, t)
 	if err != nil {
-		c.Add(err)
+		refuse(c, "grade", err)
 	}
 	return t, s
+}
+
+// refuse passes on a refusal with the input that it names; a table that cannot be
+// read is held against the input that needed it.
+func refuse(c *worked.Checks, input string, err error) {
+	var r *worked.Refusal
+	if errors.As(err, &r) {
+		c.Refuse(r.Input, "%s", r.Says)
+		return
+	}
+	c.Refuse(input, "%s", err)
 }

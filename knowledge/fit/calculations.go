@@ -40,6 +40,7 @@ func Calculations() []worked.Calculation {
 		ISO286FitCalculation(),
 		ANSIB41LimitsCalculation(),
 		SleeveSizeCalculation(),
+		TurnedSleeveCalculation(),
 		LeadInChamferCalculation(),
 		WearLimitClearanceCalculation(),
 	}

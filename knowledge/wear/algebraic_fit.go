@@ -1,6 +1,10 @@
 package wear
 
-import "math"
+import (
+	"math"
+
+	"boremend/knowledge/worked"
+)
 
 // AlgebraicFitOutputs are the circle of the fits of Pratt and Taubin and what
 // leads to it. Moments are means over points that were moved to their middle and
@@ -88,4 +92,36 @@ func (out *AlgebraicFitOutputs) circle(points []point, more float64) {
 	out.CentreXMM, out.CentreYMM = out.MeanXMM+s*u, out.MeanYMM+s*v
 	out.RadiusMM = s * math.Sqrt(u*u+v*v+1+more)
 	out.MeanRadiusMM, out.SumSquares = residuals(point{out.CentreXMM, out.CentreYMM}, out.RadiusMM, points)
+}
+
+type algebraicFormula = worked.Formula[PointsInputs, AlgebraicFitOutputs]
+
+// algebraicFormulas lays out the working of a fit: its polynomial and radius
+// stand between what the two have in common.
+func algebraicFormulas(a2, a3, a4, radius, source string) []algebraicFormula {
+	const definition = "definition"
+	return []algebraicFormula{
+		{Symbol: "n", Is: "len(x)", Source: definition},
+		{Symbol: "x_m", Is: "sum(x) / n", Source: definition},
+		{Symbol: "y_m", Is: "sum(y) / n", Source: definition},
+		{Symbol: "s", Is: "sqrt((sum(x, (# - x_m)^2) + sum(y, (# - y_m)^2)) / n)", Source: definition},
+		{Symbol: "M_xx", Is: "sum(x, (# - x_m)^2) / (n * s^2)", Source: definition},
+		{Symbol: "M_yy", Is: "sum(y, (# - y_m)^2) / (n * s^2)", Source: definition},
+		{Symbol: "M_xy", Is: "sum(x, (# - x_m) * (y[#index] - y_m)) / (n * s^2)", Source: definition},
+		{Symbol: "M_xz", Is: "sum(x, (# - x_m) * ((# - x_m)^2 + (y[#index] - y_m)^2)) / (n * s^3)", Source: definition},
+		{Symbol: "M_yz", Is: "sum(y, (# - y_m) * ((x[#index] - x_m)^2 + (# - y_m)^2)) / (n * s^3)", Source: definition},
+		{Symbol: "M_zz", Is: "sum(x, ((# - x_m)^2 + (y[#index] - y_m)^2)^2) / (n * s^4)", Source: definition},
+		{Symbol: "C", Is: "M_xx * M_yy - M_xy * M_xy", Source: source},
+		{Symbol: "A_0", Is: "M_xz * (M_xz * M_yy - M_yz * M_xy) + M_yz * (M_yz * M_xx - M_xz * M_xy) - (M_zz - 1) * C", Source: source},
+		{Symbol: "A_1", Is: "M_zz - 1 + 4 * C - M_xz * M_xz - M_yz * M_yz", Source: source},
+		{Symbol: "A_2", Is: a2, Source: source},
+		{Symbol: "A_3", Is: a3, Source: source},
+		{Symbol: "A_4", Is: a4, Source: source},
+		{Symbol: "eta", Table: "Newton's method from 0 on A_0 + A_1 eta + A_2 eta^2 + A_3 eta^3 + A_4 eta^4 = 0", Source: source},
+		{Symbol: "x_0", Is: "x_m + s * (M_xz * (M_yy - eta) - M_yz * M_xy) / (2 * (eta^2 - eta + C))", Source: source},
+		{Symbol: "y_0", Is: "y_m + s * (M_yz * (M_xx - eta) - M_xz * M_xy) / (2 * (eta^2 - eta + C))", Source: source},
+		{Symbol: "R", Is: radius, Source: source},
+		{Symbol: "r_m", Is: meanRadiusText, Source: definition},
+		{Symbol: "S", Is: sumOfSquaresText, Source: definition},
+	}
 }

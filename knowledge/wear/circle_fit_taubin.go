@@ -1,0 +1,56 @@
+package wear
+
+import "boremend/knowledge/worked"
+
+// CircleFitTaubin fits a circle by the algebraic way that errs least, and that
+// holds on an arc where the fit of Kasa does not.
+//
+//	A_0 = M_xz (M_xz M_yy - M_yz M_xy) + M_yz (M_yz M_xx - M_xz M_xy) - (M_zz - 1) C
+//	A_1 = M_zz - 1 + 4 C - M_xz^2 - M_yz^2
+//	A_2 = -3 - M_zz, A_3 = 4, A_4 = 0
+//	eta: the root of the polynomial next to 0
+//	x_0 = x_m + s (M_xz (M_yy - eta) - M_yz M_xy) / (2 (eta^2 - eta + C)), y_0 likewise
+//	R   = sqrt((x_0 - x_m)^2 + (y_0 - y_m)^2 + s^2)
+//
+// x and y are the places of the points [mm], s their spread, M_xz the mean of
+// u z and so on with u, v moved to the middle and divided by s, z = u^2 + v^2,
+// C = M_xx M_yy - M_xy^2.
+//
+// Validity: three points or more that do not lie on a line.
+//
+// Error: small on any arc; it is where CircleFitGeometric starts.
+//
+// Source: N. Chernov, Circular and Linear Regression (2010), Newton form (from
+// memory); G. Taubin, IEEE Trans. PAMI 13 (1991) 1115.
+func CircleFitTaubin(in PointsInputs) (AlgebraicFitOutputs, error) {
+	points, err := in.points(3)
+	if err != nil {
+		return AlgebraicFitOutputs{}, err
+	}
+	return taubin(points)
+}
+
+func taubin(points []point) (AlgebraicFitOutputs, error) {
+	var out AlgebraicFitOutputs
+	if err := out.moments(points); err != nil {
+		return AlgebraicFitOutputs{}, err
+	}
+	out.A2, out.A3 = -3-out.MomentZZ, 4
+	out.root()
+	out.circle(points, 0)
+	return out, nil
+}
+
+// CircleFitTaubinCalculation is the catalogue entry of CircleFitTaubin.
+func CircleFitTaubinCalculation() worked.Calculation {
+	return worked.Define("circle_fit_taubin", CircleFitTaubin, worked.Page[PointsInputs, AlgebraicFitOutputs]{
+		Title:    "Circle through points, algebraic fit of Taubin",
+		Sources:  []string{"N. Chernov, Circular and Linear Regression (2010), Newton form (from memory)", "G. Taubin, IEEE Trans. PAMI 13 (1991) 1115 (from memory)"},
+		Validity: "three points or more that do not lie on a line",
+		Formulas: algebraicFormulas("-3 - M_zz", "4", "0", "sqrt((x_0 - x_m)^2 + (y_0 - y_m)^2 + s^2)", "Chernov 2010, Taubin"),
+		Warnings: func(in PointsInputs, out AlgebraicFitOutputs) []string {
+			return arcWarning(point{out.CentreXMM, out.CentreYMM}, in, "A small error of a reading moves the centre far.")
+		},
+		Example: map[string]string{"x": "9, 35, -13, 10, 23, 0 mm", "y": "34, 10, 6, -14, 27, -10 mm"},
+	})
+}
