@@ -167,3 +167,28 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// TestAsCut takes the extremes of the readings after the cut and judges the bore
+// at the size that it has.
+func TestAsCut(t *testing.T) {
+	book := house(t)
+	job, err := cases.Load("rail-tamper-three-ears-bored.yaml", book)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []cases.Cut{{LeastMM: 90, MostMM: 90.02}, {LeastMM: 90.23, MostMM: 90.25}, {LeastMM: 122.4, MostMM: 122.5}}
+	for i, b := range job.Bores {
+		cut, ok := b.AsCut()
+		if !ok || cut != want[i] {
+			t.Errorf("%s came out %+v, want %+v", b.Name, cut, want[i])
+		}
+		s := book.NewState()
+		s.Load(b.FindingsAsCut(book, cut))
+		if bore, _ := s.Value(book.Fact("sleeve_bore")); math.Abs(bore-max(cut.MostMM, 90)) > 1e-9 {
+			t.Errorf("%s is judged at a bore of %v, want %v", b.Name, bore, cut.MostMM)
+		}
+	}
+	if _, ok := (cases.Bore{}).AsCut(); ok {
+		t.Error("a bore without readings was cut")
+	}
+}

@@ -231,6 +231,13 @@ func (s *State) cautions(method int, units quantity.System) []CautionShown {
 	return shown
 }
 
+// CautionsFor lists the warnings that apply to a method, advised or not.
+func (b *Rulebook) CautionsFor(found Findings, method string, units quantity.System) []CautionShown {
+	s := b.NewState()
+	s.Load(found)
+	return s.cautions(b.Method(method), units)
+}
+
 // notChecked names the silent rules whose condition nobody could settle.
 func (s *State) notChecked() []string {
 	names := []string{}

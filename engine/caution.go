@@ -40,6 +40,11 @@ func (l *loader) readCautions(f *document.File) {
 		fields := f.Fields(n, "caution", "danger", "for", "at", "if", "said_if", "if_unknown", "text", "refs")
 		f.Require(n, fields, "caution", "danger", "for", "text", "refs")
 		c := &CautionNote{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"]), At: f.Words(fields["at"])}
+		for i, step := range c.At {
+			if !contains(l.book.Steps, step) {
+				f.Report(fields["at"].Content[i], document.DidYouMean(step, l.book.Steps), "the rulebook names no step %q", step)
+			}
+		}
 		c.Name, _ = f.Text(fields["caution"])
 		c.Danger, _ = f.Choice(fields["danger"], dangers...)
 		c.Text, _ = f.Text(fields["text"])

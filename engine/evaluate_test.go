@@ -112,3 +112,26 @@ func TestSteadyStateAllocatesNothing(t *testing.T) {
 		t.Errorf("a change of one fact allocates %v times", n)
 	}
 }
+
+// TestTouchy varies one measurement at a time inside its give-or-take.
+func TestTouchy(t *testing.T) {
+	b := loadSmall(t)
+	tests := []struct {
+		name, facts string
+		want        []string
+	}{
+		{"just above the limit", "{wall: 51 mm, load: 30 kg, material: brick, rented: no}", []string{"wall"}},
+		{"just below the limit", "{wall: 49 mm, load: 30 kg, material: brick, rented: no}", []string{"wall"}},
+		{"clear of the limit", "{wall: 53 mm, load: 30 kg, material: brick, rented: no}", nil},
+		{"a better tool", "{wall: 51 ±0.5 mm, load: 30 kg, material: brick, rented: no}", nil},
+		{"a share of the value", "{wall: 40 mm, load: 15 kg, material: brick, rented: no}", []string{"load"}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			a := b.Advise("", findings(t, b, tt.facts), quantity.Millimetre)
+			if !slices.Equal(a.Chosen.Touchy, tt.want) {
+				t.Errorf("touchy %v, want %v", a.Chosen.Touchy, tt.want)
+			}
+		})
+	}
+}

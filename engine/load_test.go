@@ -78,6 +78,8 @@ func TestLoadProblems(t *testing.T) {
 			`a condition must hold or fail, and this is total, a mass (compare it with something)`},
 		{"syntax", "if: wall < limit.thin_wall", "if: wall ‸<",
 			`unexpected token EOF (see the guide to rules for what a condition may say)`},
+		{"unknown step", "danger: danger, for: [all], at: [drill]", "danger: danger, for: [all], at: [‸dril]",
+			`the rulebook names no step "dril" (did you mean drill?)`},
 		{"caution without a condition", "{caution: k-ladder, danger: note, for: [all], at: [reach], said_if: you stand on a ladder, ", "‸{caution: k-ladder, danger: note, for: [all], at: [reach], ",
 			`k-ladder needs one of if: and said_if: (write if: with facts, or said_if: in words)`},
 	}

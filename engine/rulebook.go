@@ -28,6 +28,7 @@ type Rulebook struct {
 	Methods  []*Method
 	Rules    []*Rule
 	Cautions []*CautionNote
+	Steps    []string // of the work, in their order; cautions stand at them
 	subjects []string // files of rules, in the order of thought
 	program
 }
@@ -151,7 +152,7 @@ func (l *loader) readTitle(f *document.File) {
 	if f.Root == nil {
 		return
 	}
-	fields := f.Fields(f.Root, "title", "edition", "narrow", "fallback", "subjects")
+	fields := f.Fields(f.Root, "title", "edition", "narrow", "fallback", "subjects", "steps")
 	if !f.Require(f.Root, fields, "title", "edition", "narrow", "fallback") {
 		return
 	}
@@ -161,6 +162,7 @@ func (l *loader) readTitle(f *document.File) {
 	if l.book.Narrow < 0 {
 		f.Report(fields["narrow"], "write zero or more", "narrow is a lead in points and cannot be negative")
 	}
+	l.book.Steps = f.Words(fields["steps"])
 	l.book.subjects, l.subjectNodes = f.Words(fields["subjects"]), f.List(fields["subjects"])
 	name, _ := f.Text(fields["fallback"])
 	l.book.Fallback = l.book.Method(name)

@@ -22,6 +22,7 @@ title: Hanging a shelf
 edition: "1"
 narrow: 1
 fallback: ask
+steps: [reach, drill]
 -- limits.yaml --
 - {limit: thin_wall, is: 50 mm, means: too thin for an anchor, source: invented, trust: usual}
 - {limit: heavy, is: 20 kg, means: more than glue holds, source: invented, trust: usual}

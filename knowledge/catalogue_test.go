@@ -151,6 +151,8 @@ func formulaEnvironment(s worked.Sheet) map[string]any {
 		case n.Symbol == "":
 		case n.IsWord:
 			env[n.Symbol] = n.Word
+		case n.IsList:
+			env[n.Symbol] = []float64(n.List)
 		default:
 			env[n.Symbol] = n.Quantity.Value
 		}

@@ -36,7 +36,8 @@ func TestNonsense(t *testing.T) {
 						continue
 					}
 					bent := exampleValues(t, c)
-					bent[f.Name], all[f.Name] = measured(v, f.Kind), measured(v, f.Kind)
+					bent[f.Name] = nonsenseFor(f, v, bent[f.Name])
+					all[f.Name] = nonsenseFor(f, v, all[f.Name])
 					checkNonsense(t, c, bent, f.Name, v)
 					hasNumbers = true
 				}
@@ -47,6 +48,19 @@ func TestNonsense(t *testing.T) {
 			checkWords(t, c)
 		})
 	}
+}
+
+// nonsenseFor puts the number in place of the value, or in place of one number of
+// a list.
+func nonsenseFor(f worked.Field, v float64, usual worked.Value) worked.Value {
+	if !f.IsList {
+		return measured(v, f.Kind)
+	}
+	bent := append(worked.List{v}, usual.List...)
+	if len(usual.List) > 0 {
+		bent = bent[:len(usual.List)]
+	}
+	return listed(bent, f.Kind)
 }
 
 func checkNonsense(t *testing.T, c worked.Calculation, inputs map[string]worked.Value, name string, v float64) {
@@ -133,6 +147,9 @@ func TestUnitsDoNotMatter(t *testing.T) {
 					continue
 				}
 				text := fmt.Sprintf("%.17g %s", u.number(value.Quantity.Value), u.unit)
+				if f.IsList {
+					text = listText(value.List, u.number, u.unit)
+				}
 				parsed, err := f.Parse(text)
 				if err != nil {
 					t.Fatalf("%s = %s: %v", f.Name, text, err)
@@ -150,6 +167,15 @@ func TestUnitsDoNotMatter(t *testing.T) {
 			compareOutputs(t, got, want)
 		})
 	}
+}
+
+// listText writes a list with one unit at its end.
+func listText(list worked.List, number func(float64) float64, unit string) string {
+	items := make([]string, len(list))
+	for i, v := range list {
+		items[i] = fmt.Sprintf("%.17g", number(v))
+	}
+	return strings.Join(items, ", ") + " " + unit
 }
 
 func compareOutputs(t *testing.T, got, want worked.Sheet) {

@@ -2,6 +2,7 @@ package knowledge
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"boremend/engine/quantity"
@@ -212,6 +213,14 @@ func (g *given) valuesFor(calculation string, names map[string]string) (map[stri
 		if !g.has(name, f.Kind) {
 			continue
 		}
+		if f.IsList {
+			rows, err := g.rows(name, f.Kind)
+			if err != nil {
+				return nil, err
+			}
+			values[f.Name] = listed(slices.Concat(rows...), f.Kind)
+			continue
+		}
 		v, err := g.number(name, f.Kind)
 		if err != nil {
 			return nil, err
@@ -224,6 +233,11 @@ func (g *given) valuesFor(calculation string, names map[string]string) (map[stri
 // measured is a number with its kind as a value.
 func measured(v float64, kind quantity.Kind) worked.Value {
 	return worked.Value{Quantity: quantity.Quantity{Value: v, Kind: kind}}
+}
+
+// listed is a list of numbers with their kind as a value.
+func listed(list worked.List, kind quantity.Kind) worked.Value {
+	return worked.Value{Quantity: quantity.Quantity{Kind: kind}, List: list}
 }
 
 // number reads a YAML scalar.

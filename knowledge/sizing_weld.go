@@ -73,10 +73,13 @@ func ringMass(outerMM, innerMM, widthMM float64) worked.Value {
 	return worked.Value{Quantity: quantity.Quantity{Value: kg, Kind: quantity.Mass}}
 }
 
-// ndtHoldPlan takes the build-up as the size of the weld.
+// ndtHoldPlan looks up the wait before the final crack test: 48 h for quenched
+// and tempered steel, otherwise the 16 h of EN 1011-2. Shorter waits that other
+// codes grant small welds are left to whoever works to that code.
 func ndtHoldPlan(t *taker) (string, map[string]worked.Value) {
-	before, finish := t.take("pre_weld_bore"), t.take("finish_bore")
-	return "ndt_hold", map[string]worked.Value{
-		"weld_size": lengthValue((before.Quantity.Value - finish.Quantity.Value) / 2), "heat_input": t.take("limit.heat_input"),
+	code, steel := "en_1011_2", "ordinary"
+	if t.take("material").Word == "qt_steel" {
+		code, steel = "csa_w59", "quenched_tempered"
 	}
+	return "ndt_hold_code", map[string]worked.Value{"code": {Word: code}, "steel": {Word: steel}}
 }

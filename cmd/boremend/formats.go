@@ -37,7 +37,7 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                unit, shown}, right, margin, apart}]}] and worked_out [{fact, means,
                formula, numbers, value, unit, shown, assumed, atoms}].
   size JOB     {job, rulebook, bores: [{bore, method, verdict, calculations: [as calc],
-               refused: [{calculation, why}], as_bored {least, most, planned, unit,
+               refused: [{calculation, why}], cautions, as_bored {least, most, planned, unit,
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
                has readings after the cut; the sheets are then for the bore as it is.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},

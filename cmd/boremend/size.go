@@ -27,6 +27,8 @@ type boreSized struct {
 	Calculations []sheetOut     `json:"calculations"`
 	Refused      []refusedSheet `json:"refused"`
 	AsBored      *asBored       `json:"as_bored,omitempty"`
+
+	Cautions []engine.CautionShown `json:"cautions"`
 }
 
 // asBored is how the bore came out, beside what was planned, and the advice for
@@ -123,7 +125,9 @@ func (s sizer) size(bore cases.Bore) (boreSized, term.Sized) {
 	for i, r := range out.Refused {
 		refusals[i] = [2]string{r.Calculation, r.Why}
 	}
-	shown := term.Sized{Advice: advice, Method: method.Name, Title: method.Title, Verdict: out.Verdict, Sheets: sheets, Refused: refusals}
+	out.Cautions = s.book.CautionsFor(bore.Findings, name, s.units)
+	shown := term.Sized{Advice: advice, Method: method.Name, Title: method.Title, Verdict: out.Verdict, Sheets: sheets, Refused: refusals,
+		Steps: s.book.Steps, Cautions: out.Cautions}
 	if c := out.AsBored; c != nil {
 		shown.Cut = &term.Cut{LeastMM: c.Least, MostMM: c.Most, PlannedMM: c.Planned, Beyond: c.Beyond, StillStands: c.StillStands, AdviceAgain: s.book.Methods[s.book.Method(c.AdviceAgain)].Title}
 	}

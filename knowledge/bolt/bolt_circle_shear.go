@@ -39,7 +39,7 @@ type BoltCircleShearOutputs struct {
 //
 // Validity: a stiff flange, at least two bolts of one size, elastic.
 //
-// Error: V is up to 1/cos(180/n) too high where no bolt stands in the worst place.
+// Error: V is at most 1/cos(90/n) too high where no bolt stands in the worst place.
 //
 // Source: statics; Shigley's Mechanical Engineering Design, 9th ed., section 8-12
 // (read).

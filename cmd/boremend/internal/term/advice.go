@@ -250,16 +250,25 @@ func cautions(p *Page, a engine.Advice) {
 			atStep = append(atStep, "if "+c.SaidIf+" ("+c.Caution+")")
 			continue
 		}
-		text := c.Text
-		if c.UntilKnown {
-			text = "Until it is known: " + text
-		}
-		p.Item("!", dangerWords[c.Danger]+" "+text+" ["+c.Caution+"]")
+		p.Item("!", cautionText(c))
 	}
 	if len(atStep) > 0 {
 		p.Para("At their step there are further cautions: " + strings.Join(atStep, "; ") + ".")
 	}
 	p.Para("Local law, the machine's manufacturer and licensed practice come before anything said here.")
+}
+
+// cautionText writes a warning out; one that hangs on how the work is done says
+// when it applies.
+func cautionText(c engine.CautionShown) string {
+	text := c.Text
+	if c.SaidIf != "" {
+		text = "If " + c.SaidIf + ": " + text
+	}
+	if c.UntilKnown {
+		text = "As long as nobody knows better: " + text
+	}
+	return dangerWords[c.Danger] + " " + text + " [" + c.Caution + "]"
 }
 
 // missing says what is not known, what was assumed and what could not be checked.

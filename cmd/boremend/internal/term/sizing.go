@@ -1,6 +1,7 @@
 package term
 
 import (
+	"slices"
 	"strings"
 
 	"boremend/engine"
@@ -15,6 +16,8 @@ type Sized struct {
 	Sheets                 []worked.Sheet
 	Refused                [][2]string // sheet and why not
 	Cut                    *Cut        // once it has been bored
+	Steps                  []string    // of the work, in their order
+	Cautions               []engine.CautionShown
 }
 
 // Cut is how a bore came out, and what is advised for it now.
@@ -58,6 +61,32 @@ func sizes(p *Page, s Sized, units quantity.System) {
 	for _, r := range s.Refused {
 		p.Item("!", "No "+r[0]+": "+strings.TrimPrefix(r[1], r[0]+": ")+".")
 	}
+	if len(s.Sheets) > 0 {
+		byStep(p, s)
+	}
+}
+
+// byStep lists the cautions at the steps where they bite. One that bites at
+// several is written out at the first.
+func byStep(p *Page, s Sized) {
+	p.Heading("Cautions, step by step")
+	written := map[string]bool{}
+	for _, step := range s.Steps {
+		var again []string
+		for _, c := range s.Cautions {
+			switch {
+			case !slices.Contains(c.At, step):
+			case written[c.Caution]:
+				again = append(again, c.Caution)
+			default:
+				written[c.Caution] = true
+				p.Item("!", strings.ToUpper(step)+": "+cautionText(c))
+			}
+		}
+		if len(again) > 0 {
+			p.Item("-", strings.ToUpper(step)+": mind again "+strings.Join(again, ", "))
+		}
+	}
 }
 
 // asBored says how the bore came out and whether the plan still holds.
@@ -86,16 +115,9 @@ func summary(p *Page, s Sized, units quantity.System) {
 	}
 	var rows [][]string
 	for _, sheet := range s.Sheets {
-		for _, name := range headline[sheet.Calculation] {
-			for _, o := range sheet.Outputs {
-				if o.Name != name {
-					continue
-				}
-				value := o.Word
-				if !o.IsWord {
-					value = o.Quantity.Format(units)
-				}
-				rows = append(rows, []string{value, sheet.Calculation, o.Means})
+		for _, h := range headline[sheet.Calculation] {
+			if value, means, ok := find(sheet, h.name, units); ok {
+				rows = append(rows, []string{value, sheet.Calculation, firstText(h.what, means)})
 			}
 		}
 	}
@@ -105,22 +127,61 @@ func summary(p *Page, s Sized, units quantity.System) {
 	}
 }
 
-// headline names the results of each sheet that belong on the first page.
-var headline = map[string][]string{
-	"clean_up_bore":          {"clean_up_bore"},
-	"turned_sleeve":          {"sleeve_od_least", "sleeve_od_most", "sleeve_id_before", "sleeve_id_pressed", "sleeve_wall", "interference_least", "interference_most"},
-	"press_fit":              {"press_force_low", "press_force_high", "holding_force", "ear_hoop_pressed", "safety", "limits", "slip_way"},
-	"sleeve_size":            {"iso_fit", "ansi_fit"},
-	"housing_leadin_chamfer": {"chamfer_width", "chamfer_angle"},
-	"strength_kept":          {"strength_kept"},
-	"strength_factor":        {"strength_factor", "governs"},
-	"lug_load":               {"peak_hoop_pull", "peak_hoop_push", "peak_hoop_side"},
-	"bearing_pressure":       {"mean"},
-	"conformal_contact":      {"peak"},
-	"haz_hardness":           {"preheat_needed", "preheat_used", "hardness"},
-	"haz_hardness_typical":   {"preheat_needed", "preheat_used", "hardness"},
-	"build_up":               {"worn_dia", "filled_dia", "deposit_mass", "wire_mass", "arc_time", "welding_time"},
-	"bead_layer":             {"pitch", "layer_height", "layers"},
-	"preheat_energy":         {"energy", "time"},
-	"ndt_hold":               {"hold"},
+// find looks a result of a sheet up, or one of its inputs.
+func find(sheet worked.Sheet, name string, units quantity.System) (value, means string, ok bool) {
+	for _, list := range [][]worked.Named{sheet.Outputs, sheet.Inputs} {
+		for _, n := range list {
+			switch {
+			case n.Name != name:
+			case n.IsWord:
+				return plain(n.Word), n.Means, true
+			default:
+				return n.Quantity.Format(units), n.Means, true
+			}
+		}
+	}
+	return "", "", false
+}
+
+func firstText(a, b string) string {
+	if a != "" {
+		return a
+	}
+	return b
+}
+
+// head is one figure of the first page: its name in the sheet and, where the
+// sheet's own words need the sheet around them, what to call it there.
+type head struct{ name, what string }
+
+// headline names the figures of each sheet that belong on the first page.
+var headline = map[string][]head{
+	"clean_up_bore": {{"clean_up_bore", ""}},
+	"turned_sleeve": {
+		{"bore_least", "bore in the ear for the sleeve"}, {"sleeve_od_least", ""}, {"sleeve_od_most", ""}, {"sleeve_id_before", ""},
+		{"sleeve_id_pressed", ""}, {"sleeve_wall", ""}, {"interference_least", ""}, {"interference_most", ""},
+	},
+	"press_fit": {
+		{"press_force_low", ""}, {"press_force_high", ""}, {"holding_force", ""}, {"ear_hoop_pressed", ""},
+		{"safety", "strength over stress of the weaker part"}, {"limits", "the weaker part"}, {"slip_way", "least way to slip it in without a press"},
+	},
+	"sleeve_size":            {{"iso_fit", ""}, {"ansi_fit", ""}},
+	"housing_leadin_chamfer": {{"chamfer_width", ""}, {"chamfer_angle", ""}},
+	"strength_kept":          {{"strength_kept", ""}},
+	"strength_factor":        {{"strength_factor", "allowable load of the ear over the pin load; below 1 it is not allowed"}, {"governs", "what the ear would fail by"}},
+	"lug_load":               {{"peak_hoop_pull", ""}, {"peak_hoop_push", ""}, {"peak_hoop_side", ""}},
+	"bearing_pressure":       {{"mean", ""}},
+	"conformal_contact":      {{"peak", "peak pressure under the pin with its running gap"}},
+	"haz_hardness":           hazHead,
+	"haz_hardness_typical":   hazHead,
+	"build_up": {
+		{"worn_dia", "bore to cut before welding"}, {"filled_dia", ""}, {"deposit_mass", ""}, {"wire_mass", ""}, {"arc_time", ""}, {"welding_time", ""},
+	},
+	"bead_layer":     {{"pitch", ""}, {"layer_height", ""}, {"layers", ""}},
+	"preheat_energy": {{"energy", "heat of the fuel to reach the preheat"}, {"time", "time at that burner, before soaking"}},
+	"ndt_hold_code":  {{"hold", ""}},
+}
+
+var hazHead = []head{
+	{"preheat_needed", "preheat by EN 1011-2 method B"}, {"preheat_used", "preheat that the hardness is judged at"}, {"hardness", ""},
 }
