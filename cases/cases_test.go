@@ -53,11 +53,14 @@ func TestCases(t *testing.T) {
 			t.Errorf("%v", err)
 			continue
 		}
+		if !slices.ContainsFunc(job.Bores, func(b cases.Bore) bool { return b.Expect != nil }) {
+			t.Errorf("%s: a worked case says what it expects", path)
+		}
 		for _, bore := range job.Bores {
+			if bore.Expect == nil {
+				continue
+			}
 			t.Run(strings.TrimSuffix(path, ".yaml")+"/"+bore.Name, func(t *testing.T) {
-				if bore.Expect == nil {
-					t.Fatal("a worked case says what it expects")
-				}
 				for _, wrong := range bore.Expect.Check(book.Explain(bore.Name, bore.Findings, quantity.Millimetre)) {
 					t.Error(wrong)
 				}
