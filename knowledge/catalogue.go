@@ -7,7 +7,9 @@ package knowledge
 
 import (
 	"slices"
+	"sync"
 
+	"boremend/knowledge/bolt"
 	"boremend/knowledge/ear"
 	"boremend/knowledge/fit"
 	"boremend/knowledge/wear"
@@ -16,18 +18,22 @@ import (
 )
 
 // Calculations lists the whole catalogue, subject by subject.
-func Calculations() []worked.Calculation {
+func Calculations() []worked.Calculation { return slices.Clone(catalogue()) }
+
+// catalogue is put together once: reading the tags of every input takes a while.
+var catalogue = sync.OnceValue(func() []worked.Calculation {
 	return slices.Concat(
 		wear.Calculations(),
 		ear.Calculations(),
 		fit.Calculations(),
 		weld.Calculations(),
+		bolt.Calculations(),
 	)
-}
+})
 
 // Find returns the calculation with the name.
 func Find(name string) (worked.Calculation, bool) {
-	all := Calculations()
+	all := catalogue()
 	i := slices.IndexFunc(all, func(c worked.Calculation) bool { return c.Name == name })
 	if i < 0 {
 		return worked.Calculation{}, false

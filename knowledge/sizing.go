@@ -41,6 +41,11 @@ var plans = map[string]func(*taker) (string, map[string]worked.Value){
 	"bearing_pressure":       bearingPressurePlan,
 	"contact_pressure":       contactPlan,
 
+	"sleeve_retention":     retentionPlan,
+	"shoulder":             shoulderPlan,
+	"bolt_capture":         capturePlan,
+	"bolted_reinforcement": reinforcementPlan,
+
 	"haz_hardness":   hazHardnessPlan,
 	"build_up":       buildUpPlan,
 	"bead_layer":     beadLayerPlan,

@@ -27,11 +27,26 @@ func (t *taker) metal(fact string) metal {
 		look = material.Named
 	}
 	m, err := look(word)
-	switch {
-	case err != nil:
+	if err != nil {
 		t.failed = firstOf(t.failed, &worked.Refusal{Input: fact, Says: err.Error()})
 		return metal{}
-	case m.Strength == nil:
+	}
+	return t.properties(fact, word, m)
+}
+
+// metalNamed looks up the class of a part that is made for the repair.
+func (t *taker) metalNamed(class string) metal {
+	m, err := material.OfClass(class)
+	if err != nil {
+		t.failed = firstOf(t.failed, err)
+		return metal{}
+	}
+	return t.properties("new_part", class, m)
+}
+
+// properties turns a material into inputs of the sheets.
+func (t *taker) properties(fact, word string, m material.Material) metal {
+	if m.Strength == nil {
 		t.failed = firstOf(t.failed, &worked.Refusal{Input: fact, Says: "the strength of " + m.Title + " is not known"})
 		return metal{}
 	}

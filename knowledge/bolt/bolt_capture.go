@@ -34,6 +34,7 @@ type BoltCaptureOutputs struct {
 	TangentialN   float64 `name:"tangential_force" symbol:"F_t" kind:"force" means:"turning force on all screws"`
 	ThrustN       float64 `name:"thrust_used" symbol:"W_a" kind:"force" means:"thrust on all screws"`
 	DiameterMM    float64 `name:"diameter" symbol:"d" kind:"length" means:"diameter of the screw"`
+	PitchMM       float64 `name:"pitch" symbol:"P" kind:"length" means:"pitch of its thread"`
 	CoreMM        float64 `name:"core_diameter" symbol:"d_3" kind:"length" means:"root diameter of its thread"`
 	StressAreaMM2 float64 `name:"stress_area" symbol:"A_s" kind:"area" means:"stress area of its thread"`
 	YieldMPa      float64 `name:"screw_yield" symbol:"R_p" kind:"stress" means:"yield strength of the screw"`
@@ -57,6 +58,7 @@ type BoltCaptureOutputs struct {
 // and what room they need.
 //
 //	T   = mu F d_p/2,  F_t = T/r,  r = D/2 (head_pocket: D/2 - o)
+//	d_3 = d - 1.2269 P
 //	A_q = d_3 l (joint_line), A_s (radial, head_pocket)
 //	A_b = d_3 l/2 (joint_line), d_3 l (radial), o l (head_pocket)
 //	Q   = sqrt(F_t^2 + W_a^2)/n, N = 0 (joint_line, radial)
@@ -99,7 +101,7 @@ func BoltCapture(in BoltCaptureInputs) (BoltCaptureOutputs, error) {
 	if err := c.Err(); err != nil {
 		return BoltCaptureOutputs{}, err
 	}
-	out := BoltCaptureOutputs{DiameterMM: t.DiameterMM, CoreMM: t.CoreMM(), StressAreaMM2: t.StressAreaMM2, YieldMPa: s.YieldMPa}
+	out := BoltCaptureOutputs{DiameterMM: t.DiameterMM, PitchMM: t.PitchMM, CoreMM: t.CoreMM(), StressAreaMM2: t.StressAreaMM2, YieldMPa: s.YieldMPa}
 	out.loads(in)
 	out.areas(in)
 	out.stresses(in)

@@ -3,7 +3,6 @@ package bolt
 import (
 	"errors"
 	"fmt"
-	"math"
 	"strings"
 	"sync"
 
@@ -76,7 +75,7 @@ func (file *gradeFile) rows() ([]gradeRow, error) {
 			ProofMPa: r.ProofMPa, YieldMPa: r.YieldMPa, TensileMPa: r.TensileMPa, From: file.Metric.Provenance}})
 	}
 	for _, r := range file.Inch.Rows {
-		all = append(all, gradeRow{r.Grade, false, r.OverIn * mmPerInch, r.ToIn * mmPerInch, Strength{
+		all = append(all, gradeRow{r.Grade, false, rounded(r.OverIn * mmPerInch), rounded(r.ToIn * mmPerInch), Strength{
 			ProofMPa: r.ProofKsi * mpaPerKsi, YieldMPa: r.YieldKsi * mpaPerKsi, TensileMPa: r.TensileKsi * mpaPerKsi, From: file.Inch.Provenance}})
 	}
 	for i := range all {
@@ -102,12 +101,9 @@ func (r gradeRow) check() error {
 	return nil
 }
 
-// covers reports whether the row holds for a thread. Rounding undoes the last
-// digits of a conversion from inches, which would otherwise push a size that
-// stands on a limit into the next row.
+// covers reports whether the row holds for a thread.
 func (r *gradeRow) covers(t Thread) bool {
-	mm := math.Round(t.DiameterMM*1e9) / 1e9
-	return r.metric == t.metric && mm > r.overMM && mm <= math.Round(r.toMM*1e9)/1e9
+	return r.metric == t.metric && t.DiameterMM > r.overMM && t.DiameterMM <= r.toMM
 }
 
 // StrengthOf looks up what a grade means for a thread: class 8.8 above M16 is

@@ -2,7 +2,6 @@ package bolt
 
 import (
 	"errors"
-	"fmt"
 	"math"
 
 	"boremend/knowledge/worked"
@@ -129,6 +128,3 @@ func (g grid) squaresX() float64 {
 func (g grid) squaresY() float64 {
 	return g.count() * (g.rows*g.rows - 1) * g.rowPitchMM * g.rowPitchMM / 12
 }
-
-// String says the pattern in words.
-func (g grid) String() string { return fmt.Sprintf("%g columns by %g rows", g.columns, g.rows) }

@@ -137,7 +137,7 @@ func (in ShoulderInputs) check() error {
 
 // leastShoulderMM is the thinnest shoulder by the bore of the sleeve.
 func leastShoulderMM(boreMM float64) float64 {
-	switch bore := math.Round(boreMM*1e9) / 1e9; {
+	switch bore := rounded(boreMM); {
 	case bore <= 50:
 		return 3
 	case bore <= 120:

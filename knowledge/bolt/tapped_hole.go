@@ -3,7 +3,6 @@ package bolt
 import (
 	"errors"
 	"fmt"
-	"math"
 	"sync"
 
 	"boremend/knowledge/material"
@@ -119,7 +118,7 @@ func (table *engagementTable) check() error {
 
 // multiple looks the trials up; it is not known outside of what they cover.
 func (table *engagementTable) multiple(t Thread, grade, metal string) worked.Optional {
-	if mm := math.Round(t.DiameterMM*1e9) / 1e9; t.Series != "coarse" || mm < table.FromMM || mm > table.ToMM {
+	if t.Series != "coarse" || t.DiameterMM < table.FromMM || t.DiameterMM > table.ToMM {
 		return worked.Optional{}
 	}
 	for i := range table.Rows {

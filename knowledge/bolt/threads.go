@@ -93,7 +93,7 @@ func (file *threadFile) threads() ([]Thread, error) {
 		for _, row := range block.Rows {
 			short := fmt.Sprintf("%s-%g", row.Size, row.ThreadsPerInch)
 			all = append(all, Thread{
-				Size: short + " " + block.Series, Series: block.Series, DiameterMM: row.DiameterIn * mmPerInch, PitchMM: mmPerInch / row.ThreadsPerInch,
+				Size: short + " " + block.Series, Series: block.Series, DiameterMM: rounded(row.DiameterIn * mmPerInch), PitchMM: mmPerInch / row.ThreadsPerInch,
 				StressAreaMM2: row.StressAreaIn2 * mmPerInch * mmPerInch, From: block.Provenance, also: [2]string{short, row.Size + " " + block.Series},
 			})
 		}
@@ -106,18 +106,26 @@ func (file *threadFile) threads() ([]Thread, error) {
 	return all, errors.Join(errs...)
 }
 
-// check compares the area listed with that of the mean of pitch and root diameter.
+// check compares the area listed with the formula of its standard; the two differ
+// in how the root of the thread is rounded.
 func (t *Thread) check(seen map[string]bool) error {
 	if seen[t.Size] {
 		return fmt.Errorf("threads.yaml: %s stands twice", t.Size)
 	}
 	seen[t.Size] = true
-	mean := t.DiameterMM - 0.9381943*t.PitchMM
+	mean := t.DiameterMM - 0.9743*t.PitchMM
+	if t.metric {
+		mean = t.DiameterMM - 0.9381943*t.PitchMM
+	}
 	if area := math.Pi / 4 * mean * mean; !(math.Abs(t.StressAreaMM2-area) <= 0.004*area) {
 		return fmt.Errorf("threads.yaml: %s has a stress area of %.4g mm2, its diameter and pitch give %.4g", t.Size, t.StressAreaMM2, area)
 	}
 	return nil
 }
+
+// rounded undoes the last digits of a conversion between inch and mm, so that 3/4
+// in is 19.05 mm.
+func rounded(mm float64) float64 { return math.Round(mm*1e9) / 1e9 }
 
 func (t *Thread) head(rows []headRow) {
 	for _, row := range rows {

@@ -58,12 +58,24 @@ func sizes(p *Page, s Sized, units quantity.System) {
 		asBored(p, s, units)
 	}
 	summary(p, s, units)
+	for _, sheet := range s.Sheets {
+		for _, o := range sheet.Outputs {
+			if isSafety(o) && o.Quantity.Value < 1 {
+				p.Item("!", "NOT ENOUGH: in "+sheet.Calculation+" the "+plain(o.Name)+" is "+o.Quantity.Format(units)+", below 1. "+capital(o.Means)+".")
+			}
+		}
+	}
 	for _, r := range s.Refused {
 		p.Item("!", "No "+r[0]+": "+strings.TrimPrefix(r[1], r[0]+": ")+".")
 	}
 	if len(s.Sheets) > 0 {
 		byStep(p, s)
 	}
+}
+
+// isSafety reports whether a result is a strength over what it must bear.
+func isSafety(n worked.Named) bool {
+	return !n.IsWord && n.Kind == quantity.Ratio && (n.Name == "strength_factor" || strings.HasSuffix(n.Name, "safety"))
 }
 
 // byStep lists the cautions at the steps where they bite. One that bites at
@@ -167,13 +179,23 @@ var headline = map[string][]head{
 	},
 	"sleeve_size":            {{"iso_fit", ""}, {"ansi_fit", ""}},
 	"housing_leadin_chamfer": {{"chamfer_width", ""}, {"chamfer_angle", ""}},
-	"strength_kept":          {{"strength_kept", ""}},
-	"strength_factor":        {{"strength_factor", "allowable load of the ear over the pin load; below 1 it is not allowed"}, {"governs", "what the ear would fail by"}},
-	"lug_load":               {{"peak_hoop_pull", ""}, {"peak_hoop_push", ""}, {"peak_hoop_side", ""}},
-	"bearing_pressure":       {{"mean", ""}},
-	"conformal_contact":      {{"peak", "peak pressure under the pin with its running gap"}},
-	"haz_hardness":           hazHead,
-	"haz_hardness_typical":   hazHead,
+	"shoulder": {
+		{"thickness_room", ""}, {"thickness_least", ""}, {"recess", ""}, {"shear_safety", "safety of the shoulder against shear"}, {"bearing_safety", "safety of its face"},
+	},
+	"bolt_capture": {
+		{"size", ""}, {"screws", ""}, {"screws_needed", ""}, {"safety", "safety of three screws against yield"}, {"land_needed", ""}, {"thread_needed", ""},
+	},
+	"sleeve_retention": {{"pressure_needed", ""}, {"held_by", ""}},
+	"bolted_reinforcement": {
+		{"size", ""}, {"bolts", ""}, {"plate_load", ""}, {"ear_load", ""}, {"torque", ""}, {"bolt_safety", ""}, {"bearing_safety", ""}, {"edge_needed", ""}, {"pitch_needed", ""},
+	},
+	"strength_kept":        {{"strength_kept", ""}},
+	"strength_factor":      {{"strength_factor", "allowable load of the ear over the pin load; below 1 it is not allowed"}, {"governs", "what the ear would fail by"}},
+	"lug_load":             {{"peak_hoop_pull", ""}, {"peak_hoop_push", ""}, {"peak_hoop_side", ""}},
+	"bearing_pressure":     {{"mean", ""}},
+	"conformal_contact":    {{"peak", "peak pressure under the pin with its running gap"}},
+	"haz_hardness":         hazHead,
+	"haz_hardness_typical": hazHead,
 	"build_up": {
 		{"worn_dia", "bore to cut before welding"}, {"filled_dia", ""}, {"deposit_mass", ""}, {"wire_mass", ""}, {"arc_time", ""}, {"welding_time", ""},
 	},

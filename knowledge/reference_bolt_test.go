@@ -1,0 +1,165 @@
+package knowledge
+
+import (
+	"fmt"
+
+	"boremend/engine/quantity"
+	"boremend/knowledge/bolt"
+	"boremend/knowledge/worked"
+)
+
+// boltAdapters serves the reference cases of the subject bolt.
+var boltAdapters = map[string]adapter{
+	"bolt_torque":          boltTorque,
+	"bolt_torque_friction": renamed("bolt_torque_friction", nil, map[string]string{"nut_factor": "k"}),
+	"bolt_vdi":             boltVDI,
+	"thread_engagement":    threadEngagement,
+	"bolt_group_shear":     boltGroupShear,
+	"joint_separation":     jointSeparation,
+	"slip_resistance":      renamed("slip_resistance", nil, map[string]string{"slip_total": "slip_lrfd"}),
+	"prying":               same("prying"),
+	"bolt_ec3":             renamed("bolt_ec3", nil, map[string]string{"combined": "utilisation"}),
+	"bolt_capture":         same("bolt_capture"),
+	"sleeve_retention":     same("sleeve_retention"),
+	"shoulder":             same("shoulder"),
+	"bolted_reinforcement": same("bolted_reinforcement"),
+}
+
+// boltTorque works the torque where a case asks for one, the preload where it
+// gives the torque, and the loads of the bolt where it gives their stresses.
+func boltTorque(in *given) (*answers, error) {
+	got := &answers{values: map[string]worked.Value{}}
+	if in.has("torque", quantity.Torque) {
+		part, err := preloadFromTorque(in)
+		if err != nil {
+			return nil, err
+		}
+		got.add(part)
+	} else if in.has("k", quantity.Ratio) {
+		part, err := renamed("bolt_torque", map[string]string{"nut_factor": "k"}, map[string]string{"preload_used": "preload"})(in)
+		if err != nil {
+			return nil, err
+		}
+		got.add(part)
+	}
+	if in.has("stress_area", quantity.Area) && in.has("proof_stress", quantity.Stress) {
+		part, err := same("bolt_loads", "diameter")(in)
+		if err != nil {
+			return nil, err
+		}
+		got.add(part)
+	}
+	return got, nil
+}
+
+// preloadFromTorque takes the one nut factor of a case for both ends of the range.
+func preloadFromTorque(in *given) (*answers, error) {
+	values, err := in.valuesFor("preload_from_torque", nil)
+	if err != nil {
+		return nil, err
+	}
+	if k, err := in.number("k", quantity.Ratio); err == nil {
+		values["nut_factor_least"], values["nut_factor_most"] = measured(k, quantity.Ratio), measured(k, quantity.Ratio)
+	}
+	got, err := run("preload_from_torque", values)
+	if err == nil {
+		got.values["preload"] = got.values["preload_least"]
+	}
+	return got, err
+}
+
+// boltVDI takes head and hole from the table of heads where a case does not say
+// them.
+func boltVDI(in *given) (*answers, error) {
+	values, err := in.valuesFor("bolt_vdi", nil)
+	if err != nil {
+		return nil, err
+	}
+	listed, err := bolt.FindThread(fmt.Sprintf("M%g", values["diameter"].Quantity.Value))
+	if err == nil {
+		for name, mm := range map[string]worked.Optional{"head_bearing_diameter": listed.HeadBearingMM, "clearance_hole": listed.HoleMM} {
+			if _, ok := values[name]; !ok && mm.Known {
+				values[name] = measured(mm.Value, quantity.Length)
+			}
+		}
+	}
+	return run("bolt_vdi", values)
+}
+
+// threadEngagement runs a thread by its strip load, or by the bolt that breaks
+// first; inch cases give the threads of an inch in place of the pitch.
+func threadEngagement(in *given) (*answers, error) {
+	calculation := "thread_engagement"
+	if in.has("bolt_load", quantity.Force) {
+		calculation = "thread_strip"
+	}
+	values, err := in.valuesFor(calculation, nil)
+	if err != nil {
+		return nil, err
+	}
+	if n, err := in.number("threads_per_inch", quantity.Ratio); err == nil {
+		values["pitch"] = measured(inch/n, quantity.Length)
+	}
+	return run(calculation, values)
+}
+
+// boltGroupShear spreads a load over bolts at the points of a case, or in rows and
+// columns.
+func boltGroupShear(in *given) (*answers, error) {
+	if !in.has("bolts", quantity.Length) {
+		return same("bolt_group_shear")(in)
+	}
+	rows, err := in.rows("bolts", quantity.Length)
+	if err != nil {
+		return nil, err
+	}
+	points := make([]bolt.Point, len(rows))
+	for i, row := range rows {
+		if len(row) != 2 {
+			return nil, fmt.Errorf("bolt %d has %d coordinates", i+1, len(row))
+		}
+		points[i] = bolt.Point{XMM: row[0], YMM: row[1]}
+	}
+	var load bolt.ShearLoad
+	for name, field := range map[string]struct {
+		kind quantity.Kind
+		to   *float64
+	}{
+		"force_x": {quantity.Force, &load.ForceXN}, "force_y": {quantity.Force, &load.ForceYN},
+		"load_x": {quantity.Length, &load.XMM}, "load_y": {quantity.Length, &load.YMM},
+	} {
+		if !in.has(name, field.kind) {
+			continue // a case leaves out a part that is nothing
+		}
+		if *field.to, err = in.number(name, field.kind); err != nil {
+			return nil, err
+		}
+	}
+	out, err := bolt.ShearOnGroup(points, load)
+	return &answers{values: map[string]worked.Value{
+		"max_bolt": measured(out.MostN, quantity.Force), "min_bolt": measured(out.LeastN, quantity.Force), "moment": measured(out.MomentNM, quantity.Torque),
+	}}, err
+}
+
+// jointSeparation takes stiffnesses in pounds an inch as well.
+func jointSeparation(in *given) (*answers, error) {
+	values, err := in.valuesFor("joint_separation", nil)
+	if err != nil {
+		return nil, err
+	}
+	for ending, newtonsPerMM := range map[string]float64{
+		"_klbf_per_in": 1000 * poundForce / inch, "_kip_per_in": 1000 * poundForce / inch, "_mlbf_per_in": 1e6 * poundForce / inch, "_lbf_per_in": poundForce / inch,
+		"_kn_per_mm": 1000, "_n_per_mm": 1, "_mn_per_m": 1000,
+	} {
+		for _, name := range []string{"kb", "km"} {
+			if k, err := in.number(name+ending, quantity.Ratio); err == nil {
+				values[name] = measured(k*newtonsPerMM, quantity.Force)
+			}
+		}
+	}
+	got, err := run("joint_separation", values)
+	if err == nil {
+		got.rename(map[string]string{"stiffness_ratio_used": "stiffness_ratio", "preload_used": "preload"})
+	}
+	return got, err
+}
