@@ -25,7 +25,10 @@ const UsualSleeve = "bush_4140_qt"
 // and which calculation it is. Most bear the name of their calculation; some work
 // one calculation on another bore.
 var plans = map[string]func(*taker) (string, map[string]worked.Value){
-	"clean_up_bore": cleanUpBorePlan,
+	"bore_from_diameters": boreFromDiametersPlan,
+	"radial_cleanup":      radialCleanUpPlan,
+	"clean_up_bore":       cleanUpBorePlan,
+	"uncertainty_of_fit":  fitUncertaintyPlan,
 
 	"turned_sleeve":   turnedSleevePlan,
 	"sleeve_size":     sleeveSizePlan,

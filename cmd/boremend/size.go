@@ -111,8 +111,9 @@ func (s sizer) size(bore cases.Bore) (boreSized, term.Sized) {
 	if cut, ok := bore.AsCut(); ok {
 		out.AsBored = s.asBored(bore, cut, name, joint)
 	}
+	s.addReadings(bore, joint, &out)
 	var sheets []worked.Sheet
-	for _, calculation := range method.Sizes {
+	for _, calculation := range append(knowledge.Measured(joint), method.Sizes...) {
 		sheet, err := knowledge.Size(calculation, joint)
 		if err != nil {
 			out.Refused = append(out.Refused, refusedSheet{calculation, err.Error()})
@@ -132,6 +133,27 @@ func (s sizer) size(bore cases.Bore) (boreSized, term.Sized) {
 		shown.Cut = &term.Cut{LeastMM: c.Least, MostMM: c.Most, PlannedMM: c.Planned, Beyond: c.Beyond, StillStands: c.StillStands, AdviceAgain: s.book.Methods[s.book.Method(c.AdviceAgain)].Title}
 	}
 	return out, shown
+}
+
+// addReadings puts the readings of the bore into the joint; readings that leave
+// a hole are refused with the place.
+func (s sizer) addReadings(bore cases.Bore, joint knowledge.Joint, out *boreSized) {
+	list := func(values []float64, kind quantity.Kind) worked.Value {
+		return worked.Value{List: values, Quantity: quantity.Quantity{Kind: kind}}
+	}
+	diameters, err := bore.Diameters()
+	if err != nil {
+		out.Refused = append(out.Refused, refusedSheet{"bore_from_diameters", err.Error()})
+	} else if len(diameters.Values) > 0 {
+		joint[knowledge.DiameterDepths], joint[knowledge.DiameterClocks] = list(diameters.DepthsMM, quantity.Length), list(diameters.ClocksDeg, quantity.Angle)
+		joint[knowledge.Diameters] = list(diameters.Values, quantity.Length)
+	}
+	radii, err := bore.Radii()
+	if err != nil {
+		out.Refused = append(out.Refused, refusedSheet{"radial_cleanup", err.Error()})
+	} else if len(radii.Values) > 0 {
+		joint[knowledge.RadiusClocks], joint[knowledge.Radii] = list(radii.ClocksDeg, quantity.Angle), list(radii.Values, quantity.Length)
+	}
 }
 
 // roundingMM is what a reading may differ from a plan without meaning anything.

@@ -168,7 +168,13 @@ type head struct{ name, what string }
 
 // headline names the figures of each sheet that belong on the first page.
 var headline = map[string][]head{
-	"clean_up_bore": {{"clean_up_bore", ""}},
+	"bore_from_diameters": {
+		{"max_diameter", ""}, {"out_of_round", ""}, {"taper", ""}, {"bell_mouth", ""}, {"wear_axis_clock", ""},
+		{"cleanup_original_axis_low", ""}, {"cleanup_original_axis_high", ""},
+	},
+	"radial_cleanup":     {{"max_radius", ""}, {"deepest_wear_clock", ""}, {"cleanup_original_axis_diameter", ""}, {"cleanup_free_axis_diameter", ""}},
+	"uncertainty_of_fit": {{"verdict", ""}, {"low", ""}, {"high", ""}},
+	"clean_up_bore":      {{"clean_up_bore", ""}},
 	"turned_sleeve": {
 		{"bore_least", "bore in the ear for the sleeve"}, {"sleeve_od_least", ""}, {"sleeve_od_most", ""}, {"sleeve_id_before", ""},
 		{"sleeve_id_pressed", ""}, {"sleeve_wall", ""}, {"interference_least", ""}, {"interference_most", ""},
