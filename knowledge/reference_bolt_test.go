@@ -2,6 +2,8 @@ package knowledge
 
 import (
 	"fmt"
+	"maps"
+	"testing"
 
 	"boremend/engine/quantity"
 	"boremend/knowledge/bolt"
@@ -162,4 +164,87 @@ func jointSeparation(in *given) (*answers, error) {
 		got.rename(map[string]string{"stiffness_ratio_used": "stiffness_ratio", "preload_used": "preload"})
 	}
 	return got, err
+}
+
+// boltVariants bend the examples of the sheets so that every line that holds only
+// for some inputs is worked once. An empty text takes an input away.
+var boltVariants = map[string][]map[string]string{
+	"bolt_strength":        {{"size": "3/4-10", "grade": "5"}, {"size": "M20x1.5", "grade": "10.9"}},
+	"bolt_torque":          {{"preload": "50 kN"}, {"nut_factor": "0.3"}},
+	"bolt_torque_friction": {{"minor_area": "144 mm2", "head_mean_diameter": "21 mm"}},
+	"bolt_vdi":             {{"head_friction": "0.10"}},
+	"thread_engagement":    {{"major_dia_external_min": "", "pitch_dia_internal_max": "", "bolt_tensile": "", "tapped_tensile": ""}, {"tapped_tensile": "2000 MPa"}},
+	"thread_strip":         {{"engagement": ""}},
+	"tapped_hole":          {{"size": "3/4-10", "grade": "8", "thread_depth": ""}, {"grade": "12.9", "tapped_metal": "structural_steel"}},
+	"bolt_group_shear":     {{"force_x": "7 kN", "load_y": "-90 mm", "rows": "3"}, {"columns": "1", "rows": "5"}},
+	"bolt_circle_shear":    {{"force": "0 N", "torque": "900 N*m"}},
+	"bolt_group_tension":   {{"tension": "30 kN", "compression_edge": "0 mm"}},
+	"slip_resistance":      {{"slip_load": ""}},
+	"joint_separation": {
+		{"stiffness_ratio": "", "kb": "500 kN", "km": "1500 kN", "preload": "60 kN", "proof_stress": "", "allowable": ""},
+		{"stiffness_ratio": "0.1", "external_load": "100 kN"}, {"preload": "60 kN", "stress_area": "", "proof_stress": ""},
+	},
+	"prying":           {{"flange_thickness": "60 mm"}, {"flange_thickness": "6 mm"}},
+	"bolt_ec3":         {{"fv_ed": "", "ft_ed": ""}, {"fv_ed": "0 N", "ft_ed": "130 kN"}},
+	"sleeve_retention": {{"thrust": "", "fit_pressure": ""}},
+	"shoulder":         {{"flange_thickness": "4 mm"}, {"flange_thickness": "14 mm"}, {"side_play_total": "20 mm", "shoulders": "1"}},
+	"bolt_capture": {
+		{"way": "radial", "load_reverses": "no", "ear_metal": "iron"}, {"way": "head_pocket", "head_overlap": "4 mm", "thrust": ""},
+		{"size": "3/8-16", "grade": "5", "screws": "7"},
+	},
+	"bolted_reinforcement": {
+		{"load_angle": "30 deg", "fastening": "through", "plates": "2", "joint": "slip", "slip_coefficient": "0.3"},
+		{"load_angle": "-90 deg", "ear_metal": "iron", "size": "5/8-11", "grade": "5"}, {"pin_load": "50 MN"},
+	},
+}
+
+// TestBoltVariants evaluates the formulas of the sheets on lines that their
+// examples do not reach, and works each variant in inches too.
+func TestBoltVariants(t *testing.T) {
+	for name, variants := range boltVariants {
+		c, ok := Find(name)
+		if !ok {
+			t.Errorf("no calculation %s", name)
+			continue
+		}
+		for i, changes := range variants {
+			t.Run(fmt.Sprintf("%s/%d", name, i+1), func(t *testing.T) {
+				bent := c
+				bent.Example = maps.Clone(c.Example)
+				for input, text := range changes {
+					bent.Example[input] = text
+					if text == "" {
+						delete(bent.Example, input)
+					}
+				}
+				checkFormulas(t, exampleSheet(t, bent))
+				compareOutputs(t, sheetInInches(t, bent), exampleSheet(t, bent))
+			})
+		}
+	}
+}
+
+// sheetInInches works the example with lengths in inches, forces in pounds and
+// stresses in ksi.
+func sheetInInches(t *testing.T, c worked.Calculation) worked.Sheet {
+	t.Helper()
+	values := exampleValues(t, c)
+	for _, f := range c.Inputs {
+		value, given := values[f.Name]
+		factor := map[quantity.Kind]float64{quantity.Length: inch, quantity.Area: inch * inch, quantity.Force: poundForce, quantity.Stress: 1000 * psi}[f.Kind]
+		unit := map[quantity.Kind]string{quantity.Length: "in", quantity.Area: "in2", quantity.Force: "lbf", quantity.Stress: "ksi"}[f.Kind]
+		if f.IsWord || !given || factor == 0 {
+			continue
+		}
+		parsed, err := f.Parse(fmt.Sprintf("%.17g %s", value.Quantity.Value/factor, unit))
+		if err != nil {
+			t.Fatal(err)
+		}
+		values[f.Name] = parsed
+	}
+	sheet, err := c.Run(values)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return sheet
 }

@@ -41,8 +41,12 @@ var plans = map[string]func(*taker) (string, map[string]worked.Value){
 	"strength_factor_now":    strengthNowPlan,
 	"lug_load":               lugLoadPlan,
 	"lug_load_as_new":        lugAsNewPlan,
+	"press_and_load":         pressAndLoadPlan,
+	"pin_plate_aisc":         aiscPlan,
 	"bearing_pressure":       bearingPressurePlan,
 	"contact_pressure":       contactPlan,
+	"sleeve_coining":         coiningPlan,
+	"pin_beam":               pinBeamPlan,
 
 	"sleeve_retention":     retentionPlan,
 	"shoulder":             shoulderPlan,
@@ -53,6 +57,7 @@ var plans = map[string]func(*taker) (string, map[string]worked.Value){
 	"build_up":       buildUpPlan,
 	"bead_layer":     beadLayerPlan,
 	"preheat_energy": preheatEnergyPlan,
+	"interpass_rise": interpassRisePlan,
 	"ndt_hold":       ndtHoldPlan,
 }
 

@@ -77,3 +77,50 @@ func contactPlan(t *taker) (string, map[string]worked.Value) {
 func chamferPlan(t *taker) (string, map[string]worked.Value) {
 	return "housing_leadin_chamfer", map[string]worked.Value{"bore_diameter": t.take("sleeve_bore")}
 }
+
+// pressAndLoadPlan adds the press fit to the pin load, in the direction in which
+// the pin pushes; where nobody knows, as if the load came both ways.
+func pressAndLoadPlan(t *taker) (string, map[string]worked.Value) {
+	direction := "both_ways"
+	if v, ok := t.joint["load_direction"]; ok {
+		direction = v.Word
+	}
+	in := map[string]worked.Value{"load_direction": {Word: direction}, "ear_strength": t.metal("material").strength}
+	if load, ok := t.results(lugLoadPlan); ok {
+		in["peak_hoop_pull"], in["peak_hoop_push"], in["peak_hoop_side"] = load["peak_hoop_pull"], load["peak_hoop_push"], load["peak_hoop_side"]
+	}
+	if fit, ok := t.pressed(); ok {
+		in["press_hoop"] = fit["ear_hoop_pressed"]
+	}
+	return "press_and_load", in
+}
+
+// aiscPlan judges the ear by the pin-plate rules for buildings, which do not have
+// a joint that wears in mind and say so.
+func aiscPlan(t *taker) (string, map[string]worked.Value) {
+	ear := t.metal("material")
+	wall := t.take("wall_after_sleeve")
+	return "pin_plate_aisc", map[string]worked.Value{
+		"thickness": t.take("ear_width"), "pin_diameter": t.take("sleeve_bore"), "hole_diameter": t.take("sleeve_bore"),
+		"side_wall": wall, "end_wall": wall, "yield_strength": ear.yield, "tensile_strength": ear.tensile,
+	}
+}
+
+// pinBeamPlan bends the pin between this ear and its mate, with the gap that there
+// is beside the ear.
+func pinBeamPlan(t *taker) (string, map[string]worked.Value) {
+	yield := t.take("pin_yield").Quantity.Value
+	stress := func(v float64) worked.Value {
+		return worked.Value{Quantity: quantity.Quantity{Value: v, Kind: quantity.Stress}}
+	}
+	in := map[string]worked.Value{
+		"pin_diameter": t.take("finish_bore"), "force": t.take("pin_load"),
+		"centre_thickness": t.take("mate_width"), "outer_thickness": t.take("ear_width"),
+		// Two thirds of yield in bending and 0.4 of it in shear: common practice, no source.
+		"allowable_bending": stress(2 * yield / 3), "allowable_shear": stress(0.4 * yield),
+	}
+	if gap, ok := t.joint["side_clearance"]; ok {
+		in["gap"] = gap
+	}
+	return "pin_beam", in
+}

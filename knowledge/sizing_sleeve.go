@@ -38,12 +38,15 @@ func turnedSleevePlan(t *taker) (string, map[string]worked.Value) {
 }
 
 // pressed works the press fit and returns its results by name.
-func (t *taker) pressed() (map[string]worked.Value, bool) {
-	_, in := pressFitPlan(t)
+func (t *taker) pressed() (map[string]worked.Value, bool) { return t.results(pressFitPlan) }
+
+// results works a sheet that another builds on, and returns its results by name.
+func (t *taker) results(plan func(*taker) (string, map[string]worked.Value)) (map[string]worked.Value, bool) {
+	calculation, in := plan(t)
 	if len(t.missing) > 0 || t.failed != nil {
 		return nil, false
 	}
-	sheet, err := work("press_fit", in)
+	sheet, err := work(calculation, in)
 	t.failed = firstOf(t.failed, err)
 	results := map[string]worked.Value{}
 	for _, o := range sheet.Outputs {
@@ -72,4 +75,18 @@ func pressFitPlan(t *taker) (string, map[string]worked.Value) {
 		in["interference_least"], in["interference_most"] = lengthValue(size.InterferenceLeast), lengthValue(size.InterferenceMost)
 	}
 	return "press_fit", in
+}
+
+// coiningPlan holds the pressure under the pin against what the sleeve stands.
+func coiningPlan(t *taker) (string, map[string]worked.Value) {
+	sleeve := t.metal(SleeveMaterial)
+	bore, finish := t.take("sleeve_bore"), t.take("finish_bore")
+	in := map[string]worked.Value{
+		"sleeve_yield": sleeve.yield, "finish_bore": finish,
+		"sleeve_wall": lengthValue((bore.Quantity.Value - finish.Quantity.Value) / 2),
+	}
+	if contact, ok := t.results(contactPlan); ok {
+		in["peak_pressure"] = contact["peak"]
+	}
+	return "sleeve_coining", in
 }

@@ -28,6 +28,8 @@ func knownJoint() Joint {
 		Diameters:          {List: []float64{114.2, 113, 110.4, 112, 114, 113, 110.5, 112}, Quantity: quantity.Quantity{Kind: quantity.Length}},
 		RadiusClocks:       {List: []float64{0, 90, 180, 270}, Quantity: quantity.Quantity{Kind: quantity.Angle}},
 		Radii:              {List: []float64{58.9, 56, 55, 55.5}, Quantity: quantity.Quantity{Kind: quantity.Length}},
+		"limit.weld_volts": number(19, quantity.Ratio), "limit.weld_amperes": number(170, quantity.Ratio), "limit.weld_run": number(600, quantity.Time),
+		"mate_width": mm(200), "pin_yield": number(655, quantity.Stress),
 		"limit.gauge_bore": mm(0.02), "limit.gauge_sleeve": mm(0.01),
 		"limit.clean_up": mm(0.5), "limit.weld_finish_cut": mm(2), "limit.weld_efficiency": number(0.87, quantity.Ratio),
 		"limit.weld_deposit_per_hour": number(1.5, quantity.Mass), "limit.weld_operating_factor": number(0.45, quantity.Ratio),

@@ -83,3 +83,12 @@ func ndtHoldPlan(t *taker) (string, map[string]worked.Value) {
 	}
 	return "ndt_hold_code", map[string]worked.Value{"code": {Word: code}, "steel": {Word: steel}}
 }
+
+// interpassRisePlan asks how much warmer the boss gets in one run between rests.
+func interpassRisePlan(t *taker) (string, map[string]worked.Value) {
+	edge, bore, width := t.take("edge_distance"), t.take("finish_bore"), t.take("ear_width")
+	return "interpass_rise", map[string]worked.Value{
+		"voltage": t.take("limit.weld_volts"), "current": t.take("limit.weld_amperes"), "arc_time": t.take("limit.weld_run"),
+		"mass": ringMass(edge.Quantity.Value, bore.Quantity.Value/2, width.Quantity.Value),
+	}
+}

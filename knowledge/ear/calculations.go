@@ -11,6 +11,7 @@ func Calculations() []worked.Calculation {
 		CylinderPinLoadCalculation(),
 		PinPlateBTH1Calculation(),
 		LugLoadCalculation(),
+		PressAndLoadCalculation(),
 		LugLoadGrowthCalculation(),
 		LugLoadDirectionCalculation(),
 		LugContactCalculation(),

@@ -41,6 +41,7 @@ func Calculations() []worked.Calculation {
 		ANSIB41LimitsCalculation(),
 		SleeveSizeCalculation(),
 		TurnedSleeveCalculation(),
+		SleeveCoiningCalculation(),
 		LeadInChamferCalculation(),
 		WearLimitClearanceCalculation(),
 	}
