@@ -90,7 +90,7 @@ func Parse(name string, text []byte) *File {
 func (f *File) readable(text []byte) bool {
 	switch {
 	case len(text) > maxBytes:
-		f.problems = append(f.problems, Problem{f.Name, 0, 0, "is larger than 1 MiB", "split it"})
+		f.problems = append(f.problems, Problem{f.Name, 1, 1, "is larger than 1 MiB", "split it"})
 	case bytes.HasPrefix(text, []byte("\xff\xfe")), bytes.HasPrefix(text, []byte("\xfe\xff")):
 		f.problems = append(f.problems, Problem{f.Name, 1, 1, "is UTF-16 text", "save it as UTF-8"})
 	case !utf8.Valid(text):

@@ -53,7 +53,7 @@ func TestParseRefuses(t *testing.T) {
 	tests := []struct{ name, text, want string }{
 		{"empty", "", "f:1:1: is empty"},
 		{"comment", "# nothing", "f:1:1: is empty"},
-		{"too large", strings.Repeat("a: b\n", 300_000), "f: is larger than 1 MiB (split it)"},
+		{"too large", strings.Repeat("a: b\n", 300_000), "f:1:1: is larger than 1 MiB (split it)"},
 		{"utf-16", "\xff\xfea\x00", "f:1:1: is UTF-16 text (save it as UTF-8)"},
 		{"latin-1", "a: b\nc: \xe4", "f:2:4: is not UTF-8 text (save it as UTF-8)"},
 		{"anchor", "a: &x 1", "f:1:4: anchors and aliases are not allowed (write the value out)"},
