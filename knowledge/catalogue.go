@@ -10,6 +10,7 @@ import (
 	"sync"
 
 	"boremend/knowledge/bolt"
+	"boremend/knowledge/cut"
 	"boremend/knowledge/ear"
 	"boremend/knowledge/fit"
 	"boremend/knowledge/wear"
@@ -27,6 +28,7 @@ var catalogue = sync.OnceValue(func() []worked.Calculation {
 		ear.Calculations(),
 		fit.Calculations(),
 		weld.Calculations(),
+		cut.Calculations(),
 		bolt.Calculations(),
 	)
 })

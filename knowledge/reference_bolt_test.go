@@ -106,41 +106,38 @@ func threadEngagement(in *given) (*answers, error) {
 }
 
 // boltGroupShear spreads a load over bolts at the points of a case, or in rows and
-// columns.
+// columns. A case leaves out the part of a load that is nothing.
 func boltGroupShear(in *given) (*answers, error) {
-	if !in.has("bolts", quantity.Length) {
-		return same("bolt_group_shear")(in)
+	calculation := "bolt_group_shear"
+	hasPoints := in.has("bolts", quantity.Length)
+	if hasPoints {
+		calculation = "bolt_pattern_shear"
 	}
-	rows, err := in.rows("bolts", quantity.Length)
+	values, err := in.valuesFor(calculation, nil)
 	if err != nil {
 		return nil, err
 	}
-	points := make([]bolt.Point, len(rows))
-	for i, row := range rows {
-		if len(row) != 2 {
-			return nil, fmt.Errorf("bolt %d has %d coordinates", i+1, len(row))
+	for name, kind := range map[string]quantity.Kind{"force_x": quantity.Force, "force_y": quantity.Force, "load_x": quantity.Length, "load_y": quantity.Length} {
+		if _, ok := values[name]; !ok {
+			values[name] = measured(0, kind)
 		}
-		points[i] = bolt.Point{XMM: row[0], YMM: row[1]}
 	}
-	var load bolt.ShearLoad
-	for name, field := range map[string]struct {
-		kind quantity.Kind
-		to   *float64
-	}{
-		"force_x": {quantity.Force, &load.ForceXN}, "force_y": {quantity.Force, &load.ForceYN},
-		"load_x": {quantity.Length, &load.XMM}, "load_y": {quantity.Length, &load.YMM},
-	} {
-		if !in.has(name, field.kind) {
-			continue // a case leaves out a part that is nothing
-		}
-		if *field.to, err = in.number(name, field.kind); err != nil {
+	if hasPoints {
+		rows, err := in.rows("bolts", quantity.Length)
+		if err != nil {
 			return nil, err
 		}
+		var x, y worked.List
+		for i, row := range rows {
+			if len(row) != 2 {
+				return nil, fmt.Errorf("bolt %d has %d coordinates", i+1, len(row))
+			}
+			x, y = append(x, row[0]), append(y, row[1])
+		}
+		length := quantity.Quantity{Kind: quantity.Length}
+		values["bolt_x"], values["bolt_y"] = worked.Value{Quantity: length, List: x}, worked.Value{Quantity: length, List: y}
 	}
-	out, err := bolt.ShearOnGroup(points, load)
-	return &answers{values: map[string]worked.Value{
-		"max_bolt": measured(out.MostN, quantity.Force), "min_bolt": measured(out.LeastN, quantity.Force), "moment": measured(out.MomentNM, quantity.Torque),
-	}}, err
+	return run(calculation, values)
 }
 
 // jointSeparation takes stiffnesses in pounds an inch as well.
@@ -177,9 +174,10 @@ var boltVariants = map[string][]map[string]string{
 	"thread_strip":         {{"engagement": ""}},
 	"tapped_hole":          {{"size": "3/4-10", "grade": "8", "thread_depth": ""}, {"grade": "12.9", "tapped_metal": "structural_steel"}},
 	"bolt_group_shear":     {{"force_x": "7 kN", "load_y": "-90 mm", "rows": "3"}, {"columns": "1", "rows": "5"}},
+	"bolt_pattern_shear":   {{"bolt_x": "0, 2, 4 in", "bolt_y": "1, 0, 3 in", "force_x": "700 lbf"}},
 	"bolt_circle_shear":    {{"force": "0 N", "torque": "900 N*m"}},
 	"bolt_group_tension":   {{"tension": "30 kN", "compression_edge": "0 mm"}},
-	"slip_resistance":      {{"slip_load": ""}},
+	"slip_resistance":      {{"slip_load": "", "planes": "2"}},
 	"joint_separation": {
 		{"stiffness_ratio": "", "kb": "500 kN", "km": "1500 kN", "preload": "60 kN", "proof_stress": "", "allowable": ""},
 		{"stiffness_ratio": "0.1", "external_load": "100 kN"}, {"preload": "60 kN", "stress_area": "", "proof_stress": ""},
@@ -236,7 +234,12 @@ func sheetInInches(t *testing.T, c worked.Calculation) worked.Sheet {
 		if f.IsWord || !given || factor == 0 {
 			continue
 		}
-		parsed, err := f.Parse(fmt.Sprintf("%.17g %s", value.Quantity.Value/factor, unit))
+		inOther := func(v float64) float64 { return v / factor }
+		text := fmt.Sprintf("%.17g %s", inOther(value.Quantity.Value), unit)
+		if f.IsList {
+			text = listText(value.List, inOther, unit)
+		}
+		parsed, err := f.Parse(text)
 		if err != nil {
 			t.Fatal(err)
 		}

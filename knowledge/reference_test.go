@@ -6,7 +6,7 @@
 // served by an adapter. To serve one more:
 //
 //  1. Put it into the map of its subject (fitAdapters in reference_fit_test.go,
-//     weldAdapters, earAdapters and wearAdapters in theirs). Where the inputs
+//     weldAdapters, earAdapters and so on in theirs). Where the inputs
 //     and outputs of a calculation have the names of the case without the unit
 //     endings, same("calculation") is all it takes; renamed(...) is for other
 //     names; anything else is a short function of *given.
@@ -38,7 +38,7 @@ const referenceFolder = "testdata/reference"
 // adapters gathers the adapters of all subjects by kind.
 func adapters(t *testing.T) map[string]adapter {
 	all := map[string]adapter{}
-	for _, subject := range []map[string]adapter{fitAdapters, weldAdapters, earAdapters, wearAdapters, boltAdapters} {
+	for _, subject := range []map[string]adapter{fitAdapters, weldAdapters, earAdapters, wearAdapters, boltAdapters, cutAdapters} {
 		for kind, a := range subject {
 			if all[kind] != nil {
 				t.Errorf("kind %s has two adapters", kind)

@@ -48,6 +48,11 @@ var plans = map[string]func(*taker) (string, map[string]worked.Value){
 	"sleeve_coining":         coiningPlan,
 	"pin_beam":               pinBeamPlan,
 
+	"boring":        boringPlan,
+	"boring_weld":   boringWeldPlan,
+	"bar_clearance": barClearancePlan,
+	"bearing_mount": mountPlan,
+
 	"sleeve_retention":     retentionPlan,
 	"shoulder":             shoulderPlan,
 	"bolt_capture":         capturePlan,

@@ -29,6 +29,8 @@ func knownJoint() Joint {
 		RadiusClocks:       {List: []float64{0, 90, 180, 270}, Quantity: quantity.Quantity{Kind: quantity.Angle}},
 		Radii:              {List: []float64{58.9, 56, 55, 55.5}, Quantity: quantity.Quantity{Kind: quantity.Length}},
 		"limit.weld_volts": number(19, quantity.Ratio), "limit.weld_amperes": number(170, quantity.Ratio), "limit.weld_run": number(600, quantity.Time),
+		"bar_diameter": mm(71.5), "worn_min": mm(110.4), "limit.bearing_standoff": mm(60), "limit.cut_depth": mm(1.5), "limit.cut_feed": mm(0.2),
+		"limit.tool_projection": mm(6), "limit.mount_radius": mm(80),
 		"mate_width": mm(200), "pin_yield": number(655, quantity.Stress),
 		"limit.gauge_bore": mm(0.02), "limit.gauge_sleeve": mm(0.01),
 		"limit.clean_up": mm(0.5), "limit.weld_finish_cut": mm(2), "limit.weld_efficiency": number(0.87, quantity.Ratio),

@@ -10,7 +10,7 @@ import (
 // behind while its inputs are good.
 func TestNoAllocations(t *testing.T) {
 	capture, pocket, plate, shoulder := usualCapture("joint_line"), usualCapture("head_pocket"), usualReinforcement(), usualShoulder()
-	square := []Point{{0, 0}, {50, 0}, {50, 50}, {0, 50}}
+	pattern := BoltPatternShearInputs{XMM: worked.List{0, 50, 50, 0}, YMM: worked.List{0, 0, 50, 50}, ForceYN: 1e4, LoadXMM: 200}
 	group := BoltGroupShearInputs{Columns: 3, Rows: 2, ColumnPitchMM: 80, RowPitchMM: 60, ForceYN: 1e4, LoadXMM: 200}
 	joint := JointSeparationInputs{StiffnessRatio: worked.Some(0.3), ExternalN: 1e4, StressAreaMM2: worked.Some(157), ProofMPa: worked.Some(600), Fraction: 0.75, AllowableMPa: worked.Some(300)}
 	thread := ThreadEngagementInputs{
@@ -56,8 +56,8 @@ func TestNoAllocations(t *testing.T) {
 			_, err := TappedHole(TappedHoleInputs{Size: "M16", Grade: "12.9", Metal: "grey_iron", DepthMM: worked.Some(40)})
 			return err
 		},
-		"BoltGroupShear": func() error { _, err := BoltGroupShear(group); return err },
-		"ShearOnGroup":   func() error { _, err := ShearOnGroup(square, ShearLoad{ForceYN: 1e4, XMM: 200}); return err },
+		"BoltGroupShear":   func() error { _, err := BoltGroupShear(group); return err },
+		"BoltPatternShear": func() error { _, err := BoltPatternShear(pattern); return err },
 		"BoltCircleShear": func() error {
 			_, err := BoltCircleShear(BoltCircleShearInputs{Bolts: 8, CircleMM: 200, ForceN: 4e4, Eccentricity: 150})
 			return err

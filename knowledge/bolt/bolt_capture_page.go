@@ -101,6 +101,7 @@ func boltCaptureWarnings(in BoltCaptureInputs, out BoltCaptureOutputs) []string 
 	say(max(in.Screws, out.Needed) > out.Room, "Only %g screws find room outside the loaded arc: take larger ones, or hold the sleeve another way.", out.Room)
 	say(in.LandMM.Known && in.LandMM.Value < out.LandNeeded, "The land of %.4g mm is too narrow: these screws need %.4g mm.", in.LandMM.Value, out.LandNeeded)
 	say(in.DepthMM.Known && in.DepthMM.Value < out.ThreadNeeded, "The metal of %.4g mm is too thin: the thread needs %.4g mm.", in.DepthMM.Value, out.ThreadNeeded)
+	say(in.Way == "head_pocket", "Sink the head into the ear as well as into the sleeve: a head that stands proud bends its screw, which is not counted here.")
 	say(in.EarMetal == "iron", "Iron: clean tapped holes or steel inserts, calibrated torque; no tack weld to lock a screw, it leaves a crack starter.")
 	return append(warnings,
 		"Keep the holes out of the arc 55 degrees either side of the load, and off the thinnest wall.",

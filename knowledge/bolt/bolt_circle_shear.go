@@ -77,7 +77,7 @@ func BoltCircleShearCalculation() worked.Calculation {
 			{Symbol: "p", Is: "D * sin(pi / n)", Source: "plain geometry"},
 		},
 		Warnings: func(BoltCircleShearInputs, BoltCircleShearOutputs) []string {
-			return []string{"In clearance holes the bolts bear one after the other: count on this spread only with fitted bolts, or while the joint does not slip.", notCovered}
+			return []string{clearanceHoles, notCovered}
 		},
 		Example: map[string]string{"bolts": "8", "bolt_circle": "200 mm", "force": "40 kN", "eccentricity": "150 mm"},
 	})

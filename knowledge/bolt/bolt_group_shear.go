@@ -60,7 +60,7 @@ func BoltGroupShear(in BoltGroupShearInputs) (BoltGroupShearOutputs, error) {
 	g := grid{in.Columns, in.Rows, in.ColumnPitchMM, in.RowPitchMM}
 	var c worked.Checks
 	g.check(&c)
-	checkLoad(&c, ShearLoad{in.ForceXN, in.ForceYN, in.LoadXMM, in.LoadYMM})
+	shearLoad{in.ForceXN, in.ForceYN, in.LoadXMM, in.LoadYMM}.check(&c)
 	if err := c.Err(); err != nil {
 		return BoltGroupShearOutputs{}, err
 	}
@@ -106,7 +106,7 @@ func BoltGroupShearCalculation() worked.Calculation {
 			{Symbol: "V", Is: "sqrt(V_x^2 + V_y^2)", Source: "the parts add as vectors"},
 		},
 		Warnings: func(BoltGroupShearInputs, BoltGroupShearOutputs) []string {
-			return []string{"In clearance holes the bolts bear one after the other: count on this spread only with fitted bolts, or while the joint does not slip.", notCovered}
+			return []string{clearanceHoles, notCovered}
 		},
 		Example: map[string]string{
 			"columns": "2", "rows": "2", "column_pitch": "150 mm", "row_pitch": "120 mm", "force_x": "0 N", "force_y": "-16 kN", "load_x": "425 mm", "load_y": "0 mm",

@@ -19,6 +19,7 @@ func Calculations() []worked.Calculation {
 		TappedHoleCalculation(),
 		BoltGroupShearCalculation(),
 		BoltCircleShearCalculation(),
+		BoltPatternShearCalculation(),
 		BoltGroupTensionCalculation(),
 		SlipCoefficientCalculation(),
 		SlipResistanceCalculation(),

@@ -56,15 +56,15 @@ func ExampleBoltGroupShear() {
 	// 21.0 and 14.8 kN
 }
 
-func ExampleShearOnGroup() {
-	out, err := bolt.ShearOnGroup([]bolt.Point{{XMM: 0, YMM: 0}, {XMM: 60, YMM: 0}, {XMM: 30, YMM: 50}}, bolt.ShearLoad{ForceYN: -9000, XMM: 130})
+func ExampleBoltPatternShear() {
+	out, err := bolt.BoltPatternShear(bolt.BoltPatternShearInputs{XMM: worked.List{0, 60, 30}, YMM: worked.List{0, 0, 50}, ForceYN: -9000, LoadXMM: 130})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.0f N m about the middle; %.0f to %.0f N\n", out.MomentNM, out.LeastN, out.MostN)
+	fmt.Printf("%.0f N m about the middle; %.0f to %.0f N, the most on bolt %g\n", out.MomentNM, out.LeastN, out.MostN, out.Worst)
 	// Output:
-	// -900 N m about the middle; 6454 to 11624 N
+	// -900 N m about the middle; 6454 to 11624 N, the most on bolt 2
 }
 
 func ExampleBoltCircleShear() {

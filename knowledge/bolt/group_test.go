@@ -2,8 +2,9 @@ package bolt
 
 import (
 	"math"
-	"strings"
 	"testing"
+
+	"boremend/knowledge/worked"
 
 	"pgregory.net/rapid"
 )
@@ -33,36 +34,48 @@ func TestBoltGroupShearInPrint(t *testing.T) {
 	}
 }
 
+// point is a bolt, seen along its axis, or a force on it.
+type point struct{ xMM, yMM float64 }
+
 // sumUp spreads a load over points by brute force, without any of the package's
 // shortcuts, and returns the force on each.
-func sumUp(points []Point, load ShearLoad) []Point {
+func sumUp(points []point, load shearLoad) []point {
 	var sumX, sumY, polar float64
 	for _, p := range points {
-		sumX, sumY = sumX+p.XMM, sumY+p.YMM
+		sumX, sumY = sumX+p.xMM, sumY+p.yMM
 	}
 	n := float64(len(points))
 	cx, cy := sumX/n, sumY/n
 	for _, p := range points {
-		polar += math.Pow(p.XMM-cx, 2) + math.Pow(p.YMM-cy, 2)
+		polar += math.Pow(p.xMM-cx, 2) + math.Pow(p.yMM-cy, 2)
 	}
-	moment := (load.XMM-cx)*load.ForceYN - (load.YMM-cy)*load.ForceXN
-	forces := make([]Point, len(points))
+	moment := (load.xMM-cx)*load.forceYN - (load.yMM-cy)*load.forceXN
+	forces := make([]point, len(points))
 	for i, p := range points {
-		r, angle := math.Hypot(p.XMM-cx, p.YMM-cy), math.Atan2(p.YMM-cy, p.XMM-cx)
+		r, angle := math.Hypot(p.xMM-cx, p.yMM-cy), math.Atan2(p.yMM-cy, p.xMM-cx)
 		turning := moment * r / polar
-		forces[i] = Point{load.ForceXN/n - turning*math.Sin(angle), load.ForceYN/n + turning*math.Cos(angle)}
+		forces[i] = point{load.forceXN/n - turning*math.Sin(angle), load.forceYN/n + turning*math.Cos(angle)}
 	}
 	return forces
 }
 
-func gridPoints(in BoltGroupShearInputs) []Point {
-	var points []Point
+func gridPoints(in BoltGroupShearInputs) []point {
+	var points []point
 	for i := range int(in.Columns) {
 		for j := range int(in.Rows) {
-			points = append(points, Point{float64(i)*in.ColumnPitchMM - (in.Columns-1)*in.ColumnPitchMM/2, float64(j)*in.RowPitchMM - (in.Rows-1)*in.RowPitchMM/2})
+			points = append(points, point{float64(i)*in.ColumnPitchMM - (in.Columns-1)*in.ColumnPitchMM/2, float64(j)*in.RowPitchMM - (in.Rows-1)*in.RowPitchMM/2})
 		}
 	}
 	return points
+}
+
+// patternOf works the sheet for bolts at points.
+func patternOf(points []point, load shearLoad) (BoltPatternShearOutputs, error) {
+	in := BoltPatternShearInputs{ForceXN: load.forceXN, ForceYN: load.forceYN, LoadXMM: load.xMM, LoadYMM: load.yMM}
+	for _, p := range points {
+		in.XMM, in.YMM = append(in.XMM, p.xMM), append(in.YMM, p.yMM)
+	}
+	return BoltPatternShear(in)
 }
 
 func drawGroup(t *rapid.T) BoltGroupShearInputs {
@@ -79,16 +92,16 @@ func drawGroup(t *rapid.T) BoltGroupShearInputs {
 func TestGroupAgainstDirectSummation(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := drawGroup(t)
-		load := ShearLoad{in.ForceXN, in.ForceYN, in.LoadXMM, in.LoadYMM}
+		load := shearLoad{in.ForceXN, in.ForceYN, in.LoadXMM, in.LoadYMM}
 		most, least := 0.0, math.Inf(1)
 		for _, f := range sumUp(gridPoints(in), load) {
-			most, least = max(most, math.Hypot(f.XMM, f.YMM)), min(least, math.Hypot(f.XMM, f.YMM))
+			most, least = max(most, math.Hypot(f.xMM, f.yMM)), min(least, math.Hypot(f.xMM, f.yMM))
 		}
 		out, err := BoltGroupShear(in)
 		if err != nil {
 			t.Fatal(err)
 		}
-		points, err := ShearOnGroup(gridPoints(in), load)
+		points, err := patternOf(gridPoints(in), load)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -104,20 +117,20 @@ func TestGroupAgainstDirectSummation(t *testing.T) {
 func TestGroupMayBeMovedAndTurned(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := drawGroup(t)
-		points, load := gridPoints(in), ShearLoad{in.ForceXN, in.ForceYN, in.LoadXMM, in.LoadYMM}
-		want, err := ShearOnGroup(points, load)
+		points, load := gridPoints(in), shearLoad{in.ForceXN, in.ForceYN, in.LoadXMM, in.LoadYMM}
+		want, err := patternOf(points, load)
 		if err != nil {
 			t.Fatal(err)
 		}
 		sin, cos := math.Sincos(rapid.Float64Range(0, 6).Draw(t, "angle"))
 		dx, dy := rapid.Float64Range(-500, 500).Draw(t, "dx"), rapid.Float64Range(-500, 500).Draw(t, "dy")
-		turn := func(p Point) Point { return Point{cos*p.XMM - sin*p.YMM, sin*p.XMM + cos*p.YMM} }
+		turn := func(p point) point { return point{cos*p.xMM - sin*p.yMM, sin*p.xMM + cos*p.yMM} }
 		for i := range points {
 			p := turn(points[i])
-			points[i] = Point{p.XMM + dx, p.YMM + dy}
+			points[i] = point{p.xMM + dx, p.yMM + dy}
 		}
-		at, force := turn(Point{load.XMM, load.YMM}), turn(Point{load.ForceXN, load.ForceYN})
-		got, err := ShearOnGroup(points, ShearLoad{force.XMM, force.YMM, at.XMM + dx, at.YMM + dy})
+		at, force := turn(point{load.xMM, load.yMM}), turn(point{load.forceXN, load.forceYN})
+		got, err := patternOf(points, shearLoad{force.xMM, force.yMM, at.xMM + dx, at.yMM + dy})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -161,14 +174,14 @@ func TestCircleCoversEveryPlace(t *testing.T) {
 			t.Fatal(err)
 		}
 		start := rapid.Float64Range(0, 2*math.Pi).Draw(t, "start")
-		points := make([]Point, n)
+		points := make([]point, n)
 		for i := range points {
 			sin, cos := math.Sincos(start + 2*math.Pi*float64(i)/float64(n))
-			points[i] = Point{in.CircleMM / 2 * cos, in.CircleMM / 2 * sin}
+			points[i] = point{in.CircleMM / 2 * cos, in.CircleMM / 2 * sin}
 		}
 		most := 0.0
-		for _, f := range sumUp(points, ShearLoad{ForceYN: in.ForceN, XMM: in.Eccentricity}) {
-			most = max(most, math.Hypot(f.XMM, f.YMM))
+		for _, f := range sumUp(points, shearLoad{forceYN: in.ForceN, xMM: in.Eccentricity}) {
+			most = max(most, math.Hypot(f.xMM, f.yMM))
 		}
 		if out.MostN < most*(1-1e-9) || out.MostN > most/math.Cos(math.Pi/2/in.Bolts)*(1+1e-9) {
 			t.Errorf("the sheet says %g N, the worst bolt carries %g N", out.MostN, most)
@@ -211,29 +224,32 @@ func TestTippingIsInBalance(t *testing.T) {
 	})
 }
 
-func TestShearOnGroupRefuses(t *testing.T) {
-	square := []Point{{0, 0}, {50, 0}, {50, 50}, {0, 50}}
-	tests := []struct {
-		name  string
-		bolts []Point
-		load  ShearLoad
-		says  string // empty: accepted
-	}{
-		{"square", square, ShearLoad{ForceXN: 1}, ""},
-		{"no bolts", nil, ShearLoad{ForceXN: 1}, "none"},
-		{"one bolt under the load", []Point{{10, 10}}, ShearLoad{ForceXN: 1, XMM: 10, YMM: 10}, ""},
-		{"one bolt beside the load", []Point{{10, 10}}, ShearLoad{ForceXN: 1}, "one place"},
-		{"all bolts in one place", []Point{{10, 10}, {10, 10}}, ShearLoad{ForceXN: 1}, "one place"},
-		{"no load", square, ShearLoad{XMM: 10}, "no load"},
-		{"load that is none", square, ShearLoad{ForceXN: math.NaN()}, "force_x"},
-		{"endless load", square, ShearLoad{ForceYN: math.Inf(1)}, "force_y"},
-		{"place that is none", square, ShearLoad{ForceYN: 1, XMM: math.NaN()}, "load_x"},
-		{"bolt that is nowhere", []Point{{0, 0}, {math.Inf(1), 0}}, ShearLoad{ForceYN: 1}, "number 2"},
-	}
-	for _, test := range tests {
-		_, err := ShearOnGroup(test.bolts, test.load)
-		if test.says == "" && err != nil || test.says != "" && (err == nil || !strings.Contains(err.Error(), test.says)) {
-			t.Errorf("%s: %v, want %q", test.name, err, test.says)
+func TestPatternRefuses(t *testing.T) {
+	type in = BoltPatternShearInputs
+	usual := in{XMM: worked.List{0, 50, 50, 0}, YMM: worked.List{0, 0, 50, 50}, ForceXN: 1, LoadYMM: 300}
+	checkRefusals(t, usual, BoltPatternShear, []refusalCase[in]{
+		{"no bolts", func(i *in) { i.XMM, i.YMM = nil, nil }, "one bolt is no group"},
+		{"one bolt", func(i *in) { i.XMM, i.YMM = worked.List{1}, worked.List{1} }, "one bolt is no group"},
+		{"two bolts", func(i *in) { i.XMM, i.YMM = worked.List{1, 90}, worked.List{1, 1} }, ""},
+		{"a place along y short", func(i *in) { i.YMM = worked.List{0, 0, 50} }, "as many as bolt_x"},
+		{"all bolts in one place", func(i *in) { i.XMM, i.YMM = worked.List{7, 7}, worked.List{7, 7} }, "one place"},
+		{"no load", func(i *in) { i.ForceXN = 0 }, "no load"},
+		{"load that is none", func(i *in) { i.ForceXN = math.NaN() }, "force_x"},
+		{"endless load", func(i *in) { i.ForceYN = math.Inf(1) }, "force_y"},
+		{"place that is none", func(i *in) { i.LoadXMM = math.NaN() }, "load_x"},
+		{"bolt that is nowhere", func(i *in) { i.YMM = worked.List{0, 0, 50, math.Inf(1)} }, "bolt_y"},
+	})
+}
+
+// The worst bolt is named by its place in the list, and of equals the first.
+func TestWorstBoltIsNamed(t *testing.T) {
+	for want, x := range map[float64]worked.List{1: {90, 10, 10, 90}, 2: {10, 90, 90, 10}} {
+		out, err := BoltPatternShear(BoltPatternShearInputs{XMM: x, YMM: worked.List{0, 0, 50, 50}, ForceYN: 1e4, LoadXMM: 250, LoadYMM: 25})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if out.Worst != want {
+			t.Errorf("bolts at %v: number %g is the worst, want %g", x, out.Worst, want)
 		}
 	}
 }

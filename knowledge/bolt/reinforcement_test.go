@@ -66,10 +66,10 @@ func TestReinforcementAgainstDirectSummation(t *testing.T) {
 		sin, cos := math.Sincos(angle * math.Pi / 180)
 		points := gridPoints(BoltGroupShearInputs{Columns: in.Columns, Rows: in.Rows, ColumnPitchMM: in.ColumnPitchMM, RowPitchMM: in.RowPitchMM})
 		worst, tipX, tipY := 0.0, 0.0, 0.0
-		for i, f := range sumUp(points, ShearLoad{out.PlateN * cos, out.PlateN * sin, -in.Eccentricity, 0}) {
-			worst = max(worst, math.Hypot(f.XMM, f.YMM))
-			tipX += out.TippingXN * points[i].XMM / out.FarXMM * points[i].XMM
-			tipY += out.TippingYN * points[i].YMM / out.FarYMM * points[i].YMM
+		for i, f := range sumUp(points, shearLoad{out.PlateN * cos, out.PlateN * sin, -in.Eccentricity, 0}) {
+			worst = max(worst, math.Hypot(f.xMM, f.yMM))
+			tipX += out.TippingXN * points[i].xMM / out.FarXMM * points[i].xMM
+			tipY += out.TippingYN * points[i].yMM / out.FarYMM * points[i].yMM
 		}
 		near(t, "worst bolt", out.ShearN, worst)
 		near(t, "tipping along the line", tipX, out.PlateN*in.PlateMM/2)

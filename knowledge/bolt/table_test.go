@@ -259,6 +259,36 @@ func TestFactorWords(t *testing.T) {
 	}
 }
 
+// Shigley, 9th ed., table 8-15 and the rule of the field (read).
+func TestNutFactorsInPrint(t *testing.T) {
+	for condition, k := range map[string]float64{
+		"plain_black": 0.30, "zinc_plated": 0.20, "lubricated": 0.18, "cadmium_plated": 0.16, "anti_seize": 0.12, "low_friction_nut": 0.09,
+		"oiled": 0.15, "clean_dry": 0.20, "rusty_gritty": 0.30,
+	} {
+		if out, err := NutFactor(NutFactorInputs{Condition: condition}); err != nil || out.NutFactor != k {
+			t.Errorf("%s: %g, %v; want %g", condition, out.NutFactor, err, k)
+		}
+	}
+	if _, err := NutFactor(NutFactorInputs{Condition: "wet"}); err == nil {
+		t.Error("a state that is not listed is taken")
+	}
+}
+
+// AISC 360 (2005) class A read; later editions and EN 1090-2 from memory; the last
+// a judgement.
+func TestSlipCoefficientsInPrint(t *testing.T) {
+	for surface, mu := range map[string]float64{
+		"mill_scale_2005": 0.35, "mill_scale": 0.30, "blasted": 0.50, "wire_brushed": 0.30, "as_rolled": 0.20, "oily_or_unknown": 0.10,
+	} {
+		if out, err := SlipCoefficient(SlipCoefficientInputs{Surface: surface}); err != nil || out.SlipCoefficient != mu {
+			t.Errorf("%s: %g, %v; want %g", surface, out.SlipCoefficient, err, mu)
+		}
+	}
+	if _, err := SlipCoefficient(SlipCoefficientInputs{Surface: "iron"}); err == nil {
+		t.Error("a surface that is not listed is taken")
+	}
+}
+
 // Makers' trials (read) and the rule of the trade; the larger one counts.
 func TestTappedHole(t *testing.T) {
 	tests := []struct {

@@ -175,6 +175,12 @@ var headline = map[string][]head{
 	"radial_cleanup":     {{"max_radius", ""}, {"deepest_wear_clock", ""}, {"cleanup_original_axis_diameter", ""}, {"cleanup_free_axis_diameter", ""}},
 	"uncertainty_of_fit": {{"verdict", ""}, {"low", ""}, {"high", ""}},
 	"clean_up_bore":      {{"clean_up_bore", ""}},
+	"bar_clearance":      {{"bar_diameter", ""}, {"verdict", "whether the bar goes in"}},
+	"boring_setup": {
+		{"rpm_first", ""}, {"cutting_force", ""}, {"torque", ""}, {"motor_power", ""}, {"undersize_left", ""}, {"spring_passes", ""},
+		{"chatter", ""}, {"passes", ""}, {"cut_time", ""},
+	},
+	"tack_group": {{"weld_length_per_leg", "fillet at each of three legs of a bearing mount"}},
 	"turned_sleeve": {
 		{"bore_least", "bore in the ear for the sleeve"}, {"sleeve_od_least", ""}, {"sleeve_od_most", ""}, {"sleeve_id_before", ""},
 		{"sleeve_id_pressed", ""}, {"sleeve_wall", ""}, {"interference_least", ""}, {"interference_most", ""},
