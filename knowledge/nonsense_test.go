@@ -120,8 +120,8 @@ func TestInputsAreNamed(t *testing.T) {
 	}
 }
 
-// TestUnitsDoNotMatter runs every example with its lengths, forces, stresses and
-// temperatures written in the units of the other side of the ocean.
+// TestUnitsDoNotMatter runs every example with its lengths, forces, stresses,
+// temperatures and so on written in the units of the other side of the ocean.
 func TestUnitsDoNotMatter(t *testing.T) {
 	other := map[quantity.Kind]struct {
 		unit   string
@@ -132,6 +132,9 @@ func TestUnitsDoNotMatter(t *testing.T) {
 		quantity.Stress:      {"ksi", func(v float64) float64 { return v / psi / 1000 }},
 		quantity.Pressure:    {"psi", func(v float64) float64 { return v / psi }},
 		quantity.Temperature: {"degF", func(v float64) float64 { return v*1.8 + 32 }},
+		quantity.Speed:       {"ft/min", func(v float64) float64 { return v / foot * 1000 }},
+		quantity.Density:     {"lb/in3", func(v float64) float64 { return v / endings["lb_in3"][0].factor }},
+		quantity.Torque:      {"lbf*ft", func(v float64) float64 { return v / poundForce / foot * 1000 }},
 	}
 	for _, c := range Calculations() {
 		if c.Example == nil {

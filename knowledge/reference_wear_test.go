@@ -44,8 +44,11 @@ func points(calculation string) adapter {
 	}
 }
 
-// roundness serves points, and ideal ovals given by their axes.
+// roundness serves points, radii, and ideal ovals given by their axes.
 func roundness(in *given) (*answers, error) {
+	if in.has("radius", quantity.Length) {
+		return same("roundness_four_circles")(in)
+	}
 	if !in.has("semi_major", quantity.Length) {
 		return points("roundness_four_circles")(in)
 	}

@@ -12,7 +12,7 @@ import (
 
 const beamSteps = 20000
 
-// bendOf integrates y'' = M / (E I) from the left end at rest and returns height and
+// bendOf integrates y” = M / (E I) from the left end at rest and returns height and
 // slope at every step.
 func bendOf(moment func(x float64) float64, length, bending float64) (height, slope []float64) {
 	h := length / beamSteps

@@ -3,6 +3,7 @@ package cut
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"boremend/knowledge/worked"
 )
@@ -90,7 +91,7 @@ func CuttingDataCalculation() worked.Calculation {
 			if err != nil {
 				return nil // the calculation itself has refused
 			}
-			return append(workWarnings(w, in.ChipMM), chipWarnings("The chip", in.ChipMM)...)
+			return slices.Concat(workWarnings(w, in.ChipMM), speedWarnings(w, in.Tool), chipWarnings("The chip", in.ChipMM))
 		},
 		Example: map[string]string{"work": "cast_steel_low"},
 	})
@@ -99,12 +100,31 @@ func CuttingDataCalculation() worked.Calculation {
 // workWarnings say where the figures of a metal come from and what to mind.
 func workWarnings(w Work, chipMM float64) []string {
 	row, _ := w.hardest(chipMM)
+	rake := ""
+	if row.ReferenceRakeDeg != nil {
+		rake = fmt.Sprintf(", for a rake of %g degrees", *row.ReferenceRakeDeg)
+	}
 	says := []string{
-		fmt.Sprintf("Force by the row %s: %s (%s).", row.Of, row.Source, row.HowKnown),
+		fmt.Sprintf("Force by the row %s%s: %s (%s).", row.Of, rake, row.Source, row.HowKnown),
 		fmt.Sprintf("Feeds: %s (%s). Speed and depth to start with: %s.", w.Feeds.Source, w.Feeds.HowKnown, w.Portable.Source),
 	}
 	if w.Note != "" {
 		says = append(says, w.Note)
+	}
+	return says
+}
+
+// speedWarnings list what sources give for stiffer machines.
+func speedWarnings(w Work, tool string) (says []string) {
+	for _, s := range w.Speeds {
+		if s.Tool != tool {
+			continue
+		}
+		of := ""
+		if s.Of != "" {
+			of = ", " + s.Of
+		}
+		says = append(says, fmt.Sprintf("On machines that are stiffer%s: %g to %g m/min. %s (%s).", of, s.MPerMin[0], s.MPerMin[1], s.Source, s.HowKnown))
 	}
 	return says
 }

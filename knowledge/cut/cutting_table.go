@@ -122,10 +122,6 @@ func (t cuttingTable) check() error {
 	return errors.Join(errs...)
 }
 
-// Works is the list of metals as the tag of an input names it; a test holds it to
-// the file.
-const works = "mild_structural_steel,medium_carbon_steel,alloy_steel_qt,cast_steel_low,cast_steel_high,manganese_steel,grey_iron,ductile_iron,weld_deposit_carbon,weld_deposit_hard,weld_deposit_austenitic"
-
 // workNamed looks a metal up.
 func workNamed(name string) (Work, error) {
 	table, err := cutting()

@@ -83,12 +83,12 @@ func ExampleSpindleSpeed() {
 }
 
 func ExampleSurfaceFinish() {
-	out, err := cut.SurfaceFinish(cut.SurfaceFinishInputs{FeedMM: 0.25, NoseMM: 0.8})
+	out, err := cut.SurfaceFinish(cut.SurfaceFinishInputs{FeedMM: 0.25, NoseMM: worked.Some(0.8)})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("Rz %.1f um, Ra %.1f um\n", 1000*out.RzMM, 1000*out.RaMM)
+	fmt.Printf("Rz %.1f um, Ra %.1f um\n", 1000*out.RzMM.Value, 1000*out.RaMM.Value)
 	// Output: Rz 9.8 um, Ra 2.5 um
 }
 

@@ -168,9 +168,9 @@ func TestSurfaceFinishIsIntegrated(t *testing.T) {
 	for _, h := range heights {
 		ra += math.Abs(h-mean) / n
 	}
-	out, err := SurfaceFinish(SurfaceFinishInputs{FeedMM: f, NoseMM: r})
-	if err != nil || math.Abs(out.RaMM-ra) > 2e-3*ra || math.Abs(out.RzMM-heights[0]) > 2e-3*heights[0] {
-		t.Errorf("Ra %g, integrated %g; Rz %g, integrated %g; %v", out.RaMM, ra, out.RzMM, heights[0], err)
+	out, err := SurfaceFinish(SurfaceFinishInputs{FeedMM: f, NoseMM: worked.Some(r)})
+	if err != nil || math.Abs(out.RaMM.Value-ra) > 2e-3*ra || math.Abs(out.RzMM.Value-heights[0]) > 2e-3*heights[0] {
+		t.Errorf("Ra %g, integrated %g; Rz %g, integrated %g; %v", out.RaMM.Value, ra, out.RzMM.Value, heights[0], err)
 	}
 }
 
