@@ -1,15 +1,9 @@
 package knowledge
 
 import (
+	"boremend/knowledge/cut"
 	"boremend/knowledge/worked"
 )
-
-// workMetals says how the cutting table calls the material classes of a joint.
-var workMetals = map[string]string{
-	"mild_steel": "mild_structural_steel", "hsla_steel": "mild_structural_steel", "qt_steel": "alloy_steel_qt",
-	"cast_steel_weldable": "cast_steel_low", "cast_steel_alloy": "cast_steel_high", "forged_alloy": "alloy_steel_qt",
-	"manganese_steel": "manganese_steel", "ductile_iron": "ductile_iron", "malleable_iron": "ductile_iron", "grey_iron": "grey_iron",
-}
 
 // weldMetal is what is cut after a build-up.
 const weldMetal = "weld_deposit_carbon"
@@ -17,11 +11,12 @@ const weldMetal = "weld_deposit_carbon"
 // boringPlan opens the bore for a sleeve.
 func boringPlan(t *taker) (string, map[string]worked.Value) {
 	metal := t.take("material").Word
-	work, ok := workMetals[metal]
+	work, ok, err := cut.WorkOfClass(metal)
+	t.failed = firstOf(t.failed, err)
 	if !ok && metal != "" {
 		t.failed = firstOf(t.failed, &worked.Refusal{Input: "material", Says: "is " + metal + ": no cutting data are known for it"})
 	}
-	return t.boring(work, t.take("finish_bore"), t.take("sleeve_bore"))
+	return t.boring(work.Name, t.take("finish_bore"), t.take("sleeve_bore"))
 }
 
 // boringWeldPlan bores the build-up back to size.

@@ -124,7 +124,7 @@ func speedWarnings(w Work, tool string) (says []string) {
 		if s.Of != "" {
 			of = ", " + s.Of
 		}
-		says = append(says, fmt.Sprintf("On machines that are stiffer%s: %g to %g m/min. %s (%s).", of, s.MPerMin[0], s.MPerMin[1], s.Source, s.HowKnown))
+		says = append(says, fmt.Sprintf("On machines that are stiffer%s: %s m/min. %s (%s).", of, s.MPerMin, s.Source, s.HowKnown))
 	}
 	return says
 }

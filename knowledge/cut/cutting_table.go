@@ -45,6 +45,14 @@ func (f Force) at(chipMM float64) float64 { return f.KC11MPa * math.Pow(chipMM, 
 // Range is a least and a most.
 type Range [2]float64
 
+// String writes "30 to 76", or one number where both are the same.
+func (r Range) String() string {
+	if r[0] == r[1] {
+		return fmt.Sprintf("%g", r[0])
+	}
+	return fmt.Sprintf("%g to %g", r[0], r[1])
+}
+
 // Speed is what a source gives for one kind of tool.
 type Speed struct {
 	Tool                string

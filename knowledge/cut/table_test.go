@@ -170,3 +170,22 @@ func TestCheckFindsSlips(t *testing.T) {
 		}
 	}
 }
+
+// A person who looks a metal up hears where the figures come from.
+func TestDataWarnings(t *testing.T) {
+	c := CuttingDataCalculation()
+	sheet, err := c.Run(map[string]worked.Value{"work": {Word: "grey_iron"}, "tool": {Word: "hss"}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	says := strings.Join(sheet.Warnings, "\n")
+	for _, want := range []string{"row EN-GJL-250", "stiffer, hard: 15 m/min", "12 to 15 m/min. F. D. Jones"} {
+		if !strings.Contains(says, want) {
+			t.Errorf("%q does not say %q", says, want)
+		}
+	}
+	sheet, err = c.Run(map[string]worked.Value{"work": {Word: "weld_deposit_austenitic"}})
+	if says = strings.Join(sheet.Warnings, "\n"); err != nil || !strings.Contains(says, "rake of 6 degrees") || !strings.Contains(says, "no spring pass") {
+		t.Errorf("%q, %v", says, err)
+	}
+}

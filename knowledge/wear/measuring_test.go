@@ -161,6 +161,7 @@ func TestMeasuringRefuses(t *testing.T) {
 		{"a reading is missing", errorOf(BoreFromDiameters(BoreFromDiametersInputs{DepthMM: worked.List{1, 2}, ClockDeg: worked.List{0, 90}, DiameterMM: worked.List{80, 81, 80}})), "must hold 4"},
 		{"depths out of order", errorOf(BoreFromDiameters(BoreFromDiametersInputs{DepthMM: worked.List{2, 1}, ClockDeg: worked.List{0, 90}, DiameterMM: worked.List{80, 81, 80, 80}})), "must rise"},
 		{"original larger than worn", errorOf(BoreFromDiameters(BoreFromDiametersInputs{OriginalMM: worked.Some(90), DepthMM: worked.List{1}, ClockDeg: worked.List{0, 90}, DiameterMM: worked.List{80, 81}})), "not smaller than new"},
+		{"not worn at all", errorOf(BoreFromDiameters(BoreFromDiametersInputs{OriginalMM: worked.Some(80), DepthMM: worked.List{1}, ClockDeg: worked.List{0, 90}, DiameterMM: worked.List{80, 80}})), ""},
 		{"radii over half the bore", errorOf(RadialCleanUp(RadialCleanUpInputs{OriginalMM: 80, ClockDeg: worked.List{0, 90, 180}, RadiusMM: worked.List{40, 41, 40}})), "go round"},
 		{"radii from a false axis", errorOf(RadialCleanUp(RadialCleanUpInputs{OriginalMM: 90, ClockDeg: worked.List{0, 120, 240}, RadiusMM: worked.List{40, 41, 40}})), "true axis"},
 		{"a radius is missing", errorOf(RadialCleanUp(RadialCleanUpInputs{OriginalMM: 80, ClockDeg: worked.List{0, 120, 240}, RadiusMM: worked.List{40, 41, 40, 41}})), "3 for each depth"},
@@ -241,6 +242,22 @@ func TestMeasuringDoesNotAllocate(t *testing.T) {
 		}
 		if n := testing.AllocsPerRun(100, func() { _ = f() }); n != 0 {
 			t.Errorf("%s: %g allocations", name, n)
+		}
+	}
+}
+
+func TestDeterminant(t *testing.T) {
+	tests := []struct {
+		a    [3][3]float64
+		want float64
+	}{
+		{[3][3]float64{{1, 2, 3}, {4, 5, 6}, {7, 8, 10}}, -3},
+		{[3][3]float64{{0, 0, 2}, {0, 3, 0}, {5, 0, 0}}, -30},
+		{[3][3]float64{{1, 2, 3}, {2, 4, 6}, {1, 1, 1}}, 0},
+	}
+	for _, test := range tests {
+		if got := determinant(test.a); math.Abs(got-test.want) > 1e-12 {
+			t.Errorf("%v: %g, want %g", test.a, got, test.want)
 		}
 	}
 }
