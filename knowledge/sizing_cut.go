@@ -16,7 +16,7 @@ func boringPlan(t *taker) (string, map[string]worked.Value) {
 	if !ok && metal != "" {
 		t.failed = firstOf(t.failed, &worked.Refusal{Input: "material", Says: "is " + metal + ": no cutting data are known for it"})
 	}
-	return t.boring(work.Name, t.take("finish_bore"), t.take("sleeve_bore"))
+	return t.boring(work.Work, t.take("finish_bore"), t.take("sleeve_bore"))
 }
 
 // boringWeldPlan bores the build-up back to size.
