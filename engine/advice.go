@@ -18,6 +18,28 @@ type Advice struct {
 	Facts      map[string]FactShown `json:"facts"`
 	Trace      []RuleTrace          `json:"trace,omitempty"`
 	WorkedOut  []FormulaTrace       `json:"worked_out,omitempty"`
+	// What the study of an advice adds; absent where nothing tips or is open.
+	Nearest *NearestTipping `json:"nearest_tipping,omitempty"`
+	Next    *NextFact       `json:"next_fact,omitempty"`
+}
+
+// NearestTipping is the smallest change of one fact that changes the advice.
+type NearestTipping struct {
+	Fact   string   `json:"fact"`
+	From   string   `json:"from_text"`
+	To     string   `json:"to_text"`
+	By     string   `json:"by_text"`
+	Gives  *float64 `json:"give_or_takes"`
+	Method string   `json:"method"`
+	Title  string   `json:"title"`
+}
+
+// NextFact is what is worth finding out first.
+type NextFact struct {
+	Fact    string  `json:"fact"`
+	Ask     string  `json:"ask"`
+	Minutes float64 `json:"minutes"`
+	Weak    bool    `json:"weak"` // known, but too loosely
 }
 
 // Chosen is the method advised. Lead and RunnerUp are absent when no other
@@ -34,6 +56,12 @@ type Chosen struct {
 	Narrow      bool     `json:"narrow"`
 	Provisional bool     `json:"provisional"`
 	Touchy      []string `json:"touchy"`
+	// ProvisionalUnsure: that it is not provisional could not be shown.
+	ProvisionalUnsure bool `json:"provisional_unsure"`
+	// TouchyTogether: the facts can do it only together, none alone.
+	TouchyTogether bool `json:"touchy_together"`
+	// TouchyUnsure: whether it is touchy could not be settled.
+	TouchyUnsure bool `json:"touchy_unsure"`
 }
 
 // MethodStanding is where the rules leave a method.
@@ -123,10 +151,11 @@ func (b *Rulebook) rank(m MethodStanding, d Decision) int {
 }
 
 func (s *State) chosen(d Decision, missing Missing, found Findings) Chosen {
-	method := s.book.Methods[d.Method]
+	method, touchy := s.book.Methods[d.Method], s.Touchy(found)
 	c := Chosen{
 		Method: method.Name, Title: method.Title, Plain: method.Plain, Verdict: d.Verdict.String(), Points: d.Points,
-		Narrow: d.Narrow, Tie: d.Tie, Provisional: missing.Provisional, Touchy: s.book.names(s.Touchy(found)),
+		Narrow: d.Narrow, Tie: d.Tie, Provisional: missing.Provisional, ProvisionalUnsure: missing.Unsure, Touchy: s.book.names(touchy.Facts),
+		TouchyTogether: touchy.Together, TouchyUnsure: touchy.Unsure,
 	}
 	if d.RunnerUp >= 0 {
 		c.Lead, c.RunnerUp = &d.Lead, &s.book.Methods[d.RunnerUp].Name
@@ -260,7 +289,7 @@ func (s *State) facts(found Findings, units quantity.System) map[string]FactShow
 		if !s.known[slot] {
 			continue
 		}
-		out := FactShown{Value: f.plainValue(s.number[slot]), Text: s.Show(slot, units), From: WorkedOut}
+		out := FactShown{Value: f.PlainValue(s.number[slot]), Text: s.Show(slot, units), From: WorkedOut}
 		if f.Sort == Number {
 			out.Unit = f.Kind.Unit()
 		}
@@ -278,8 +307,8 @@ func (s *State) facts(found Findings, units quantity.System) map[string]FactShow
 	return shown
 }
 
-// plainValue is a fact's value as JSON writes it.
-func (f *Fact) plainValue(v float64) any {
+// PlainValue is a value of the fact as JSON writes it: a number, a word, or yes or no.
+func (f *Fact) PlainValue(v float64) any {
 	switch f.Sort {
 	case Choice:
 		return f.Choices[int(v)]

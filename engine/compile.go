@@ -80,7 +80,7 @@ func (c *compiler) formula(f *Fact, w written) valueOf {
 	case f.Sort == YesNo && found.class == truthClass:
 		v.root = c.truth(tree)
 	case f.Sort == Number && found.class == numberClass && found.dimension == f.Kind.Dimension():
-		v.number = c.number(tree)
+		v.formula = c.number(tree)
 	default:
 		w.file.Report(w.node, "change kind: or the formula", "%s is %s, and the formula gives %s", f.Name, f.words(), found.words())
 	}
@@ -416,9 +416,11 @@ func (c *compiler) trackImpacts() {
 			case it.isStep && (int(it.index) == slot || touched(c.p.steps[it.index].needs)):
 				facts[it.index] = true
 				imp.tape = append(imp.tape, it)
+				imp.calls = imp.calls || c.p.steps[it.index].needs.calls
 			case !it.isStep && touched(c.p.atoms[it.index].needs):
 				atoms[it.index] = true
 				imp.tape = append(imp.tape, it)
+				imp.calls = imp.calls || c.p.atoms[it.index].needs.calls
 			}
 		}
 		for i, readers := range c.p.readers {

@@ -20,6 +20,16 @@ const (
 	YesNo
 )
 
+// Change says what somebody at the bore can do about a fact.
+type Change string
+
+// The three answers.
+const (
+	OnSite  Change = "on_site" // it can be made otherwise on site
+	Measure Change = "measure" // it can only be measured again
+	Fixed   Change = "fixed"   // it is as it is
+)
+
 // Fact declares one thing that can be known about a bore. An asked fact is
 // found out by a person; a worked-out one has a formula in From.
 type Fact struct {
@@ -37,6 +47,7 @@ type Fact struct {
 	Tier      int
 	Minutes   float64
 	Slack     Slack  // usual give-or-take
+	Change    Change // what can be done about it
 	From      string // formula of a worked-out fact
 	Assume    string // formula taken while the fact is unknown
 	AtLeast   string // the fact may not be less than this, where both are known
@@ -55,6 +66,14 @@ type Slack struct {
 // WorkedOut reports whether the fact follows from others and is never asked.
 func (f *Fact) WorkedOut() bool { return f.From != "" }
 
+// Unit is the canonical unit of a number, and empty for words.
+func (f *Fact) Unit() string {
+	if f.Sort != Number {
+		return ""
+	}
+	return f.Kind.Unit()
+}
+
 // GiveOrTake is the usual give-or-take at a value, in the canonical unit.
 func (f *Fact) GiveOrTake(value float64) float64 {
 	if f.Slack.Share {
@@ -67,7 +86,7 @@ func (f *Fact) GiveOrTake(value float64) float64 {
 func (l *loader) readFacts(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "fact", "means", "kind", "choices", "range", "ask", "how", "tool", "if_guessed",
-			"tier", "give_or_take", "minutes", "from", "assume", "at_least")
+			"tier", "give_or_take", "minutes", "change", "from", "assume", "at_least")
 		f.Require(n, fields, "fact", "means", "kind")
 		fact := &Fact{File: f.Name, Line: n.Line}
 		fact.Name, _ = f.Text(fields["fact"])
@@ -181,6 +200,13 @@ func (l *loader) readAsking(f *document.File, fact *Fact, fields map[string]*yam
 	}
 	if fields["minutes"] != nil {
 		fact.Minutes, _ = f.Number(fields["minutes"])
+	}
+	fact.Change = Fixed
+	if fact.Sort == Number {
+		fact.Change = Measure
+	}
+	if word, ok := f.Choice(fields["change"], string(OnSite), string(Measure), string(Fixed)); ok {
+		fact.Change = Change(word)
 	}
 	text, ok := f.Text(fields["give_or_take"])
 	switch {

@@ -10,36 +10,41 @@ type Missing struct {
 	// Provisional: in some combination the unknown facts change the advised
 	// method, or make a clear lead narrow.
 	Provisional bool
+	// Unsure: that they change nothing could not be shown within the effort
+	// allowed, although no combination that does was met.
+	Unsure bool
 	// Facts that can do so, most telling first.
 	Facts []int
 }
 
 // The effort spent on combinations of unknown facts.
 const (
-	combinationsMost = 4096 // all of them are tried up to this many
-	samples          = 400  // otherwise so many are drawn, and as many again
-	spreadUnknown    = 12   // values of a missing number, beside its thresholds
+	effortMissing = 600 // splits of a search through all of them
+	samples       = 400 // drawn where that does not settle it
+	spreadUnknown = 12  // values of a missing number, beside its thresholds
 )
 
-// Missing tries what the unknown facts could be. All combinations of values
-// that make a difference are tried where they are few; otherwise every pair of
-// values and a fixed set of draws. The state is left as it was.
+// Missing searches everything that the unknown facts could be. Where the search
+// is not finished within the effort allowed, a fixed set of draws and every pair
+// of values are tried as well. The state is left as it was.
 func (s *State) Missing() Missing {
 	decision := s.Decide()
-	q := &query{s: s, was: decision, facts: s.openFacts()}
+	q := &query{s: s, was: decision, facts: s.OpenFacts()}
 	if len(q.facts) == 0 {
 		return Missing{Provisional: decision.Verdict == Undecided}
 	}
+	found := q.search()
+	if found == settled {
+		return Missing{Provisional: decision.Verdict == Undecided}
+	}
 	q.telling = make([]int, len(q.facts))
-	combinations := 1
 	for _, slot := range q.facts {
 		low, high := s.rangeOf(slot)
-		values := s.book.probes(slot, low, high, spreadUnknown)
-		q.values = append(q.values, values)
-		combinations = min(combinations*len(values), combinationsMost+1)
+		q.values = append(q.values, s.book.Probes(slot, low, high, spreadUnknown))
 	}
-	if combinations <= combinationsMost {
-		q.all(0)
+	var credited []int
+	if found == turned {
+		credited = q.credit()
 	} else {
 		q.draw()
 		if !q.changed {
@@ -47,15 +52,53 @@ func (s *State) Missing() Missing {
 		}
 	}
 	q.contexts()
+	for _, i := range credited {
+		q.telling[i] = max(q.telling[i], 1)
+	}
 	for _, slot := range q.facts {
 		s.Unset(slot)
 	}
-	return Missing{Provisional: q.changed || decision.Verdict == Undecided, Facts: q.ranked()}
+	provisional := q.changed || decision.Verdict == Undecided
+	return Missing{Provisional: provisional, Unsure: !provisional, Facts: q.ranked()}
 }
 
-// openFacts lists the unknown facts on which something still hangs: a rule that
+// search goes through all combinations of the unknown facts. When it finds one
+// that turns the outcome, the state is left there.
+func (q *query) search() searched {
+	r := q.s.newSearch(effortMissing)
+	for _, slot := range q.facts {
+		r.let(slot, q.s.book.spanOf(slot, q.s.Whole(slot)))
+	}
+	r.safe = func(o *Outlook) bool {
+		return o.only(q.was.Method) && (q.was.Narrow || !o.mayBeNarrow(q.was.Method))
+	}
+	r.turned = q.turned
+	found := r.run()
+	if found != turned {
+		for _, slot := range q.facts {
+			q.s.Unset(slot)
+		}
+	}
+	return found
+}
+
+// credit finds the facts without which the combination in the state would not
+// turn the outcome.
+func (q *query) credit() (credited []int) {
+	q.changed = true
+	for i, slot := range q.facts {
+		v := q.s.number[slot]
+		if q.s.Unset(slot); !q.turned(q.s.Decide()) {
+			q.s.Set(slot, v)
+			credited = append(credited, i)
+		}
+	}
+	return credited
+}
+
+// OpenFacts lists the unknown facts on which something still hangs: a rule that
 // may rule out or lean, for a method that is not already ruled out.
-func (s *State) openFacts() []int {
+func (s *State) OpenFacts() []int {
 	var open []int
 	for slot, f := range s.book.Facts {
 		if s.known[slot] || f.WorkedOut() {
@@ -104,31 +147,20 @@ type query struct {
 	changed bool
 }
 
+// turned reports whether a decision differs from the one before, or is no longer
+// a clear one.
+func (q *query) turned(d Decision) bool {
+	return d.Method != q.was.Method || d.Narrow && !q.was.Narrow
+}
+
 // see compares the decision now with the one before.
 func (q *query) see() bool {
-	d := q.s.Decide()
-	changed := d.Method != q.was.Method || d.Narrow && !q.was.Narrow
+	changed := q.turned(q.s.Decide())
 	q.changed = q.changed || changed
 	return changed
 }
 
 func (q *query) set(i, value int) { q.s.Set(q.facts[i], q.values[i][value]) }
-
-// all tries every combination of the facts from the i-th on, until one changes
-// the decision.
-func (q *query) all(i int) {
-	if i == len(q.facts) {
-		q.see()
-		return
-	}
-	for v := range q.values[i] {
-		if q.changed {
-			return
-		}
-		q.set(i, v)
-		q.all(i + 1)
-	}
-}
 
 // draws returns the random numbers of this search, the same in every run.
 func draws() *rand.Rand { return rand.New(rand.NewPCG(1, 2)) }

@@ -5,11 +5,11 @@ import (
 	"slices"
 )
 
-// probes lists values of a fact that between them make every difference that
+// Probes lists values of a fact that between them make every difference that
 // the fact alone can make: every word of a choice; for a number between low and
 // high both ends, every threshold it is compared with directly, just beside
 // each, and an even spread for thresholds that it meets through other facts.
-func (b *Rulebook) probes(slot int, low, high float64, spread int) []float64 {
+func (b *Rulebook) Probes(slot int, low, high float64, spread int) []float64 {
 	f := b.Facts[slot]
 	switch f.Sort {
 	case YesNo:

@@ -37,6 +37,7 @@ type item struct {
 type impact struct {
 	tape       []item
 	conditions []int32
+	calls      bool // a catalogue function is among it
 }
 
 // numberFunc works a number out; false means that it is unknown.
@@ -52,9 +53,9 @@ type step struct {
 
 // valueOf is a formula: a number, or a condition for a yes-or-no fact.
 type valueOf struct {
-	text   string
-	number numberFunc
-	root   int32 // -1 unless a condition
+	text string
+	formula
+	root int32 // -1 unless a condition
 }
 
 func (v valueOf) given() bool { return v.number != nil || v.root >= 0 }
@@ -63,6 +64,7 @@ func (v valueOf) given() bool { return v.number != nil || v.root >= 0 }
 type needs struct {
 	slots []int32
 	atoms []int32
+	calls bool // a catalogue function
 }
 
 // comparison is the operator of an atom.
@@ -115,8 +117,8 @@ type atom struct {
 	right    int32 // slot
 	constant float64
 	set      uint64
-	leftOf   numberFunc
-	rightOf  numberFunc
+	leftOf   formula
+	rightOf  formula
 	needs    needs
 	// For the trace.
 	leftText, rightText string
@@ -145,11 +147,11 @@ type node struct {
 // test finds the outcome of an atom.
 func (s *State) test(a *atom) Truth {
 	if a.shape == general {
-		l, ok := a.leftOf(s)
+		l, ok := a.leftOf.number(s)
 		if !ok {
 			return Unknown
 		}
-		r, ok := a.rightOf(s)
+		r, ok := a.rightOf.number(s)
 		if !ok {
 			return Unknown
 		}

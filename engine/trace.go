@@ -109,7 +109,7 @@ func (s *State) sides(a *atom) (left, right float64) {
 	case againstFact:
 		return s.numberAt(a.left), s.numberAt(a.right)
 	case general:
-		return orNaN(a.leftOf(s)), orNaN(a.rightOf(s))
+		return orNaN(a.leftOf.number(s)), orNaN(a.rightOf.number(s))
 	}
 	return math.NaN(), math.NaN()
 }
@@ -158,7 +158,7 @@ func (s *State) operand(slot int32, units quantity.System) Operand {
 	f := s.book.Facts[slot]
 	o := Operand{Text: f.Name, Shown: s.Show(int(slot), units)}
 	if s.known[slot] {
-		o.Value = f.plainValue(s.number[slot])
+		o.Value = f.PlainValue(s.number[slot])
 	}
 	return o
 }
@@ -182,7 +182,7 @@ func (s *State) traceStep(slot int, f *Fact, st *step, units quantity.System) Fo
 		t.Unit = f.Kind.Unit()
 	}
 	if s.known[slot] {
-		t.Value = f.plainValue(s.number[slot])
+		t.Value = f.PlainValue(s.number[slot])
 	}
 	for _, a := range st.needs.atoms {
 		t.Atoms = append(t.Atoms, s.traceAtom(a, units))

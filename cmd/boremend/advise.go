@@ -6,6 +6,7 @@ import (
 	"boremend/cases"
 	"boremend/cmd/boremend/internal/term"
 	"boremend/engine"
+	"boremend/engine/explain"
 )
 
 // rulebookNamed is how JSON names the rulebook behind an advice.
@@ -53,7 +54,7 @@ be done, which cautions apply and what is still missing.`,
 			}
 			out := advised{job.Name, job.About, job.Invented, named(book), nil}
 			for _, bore := range job.Bores {
-				out.Bores = append(out.Bores, book.Advise(bore.Name, bore.Findings, a.system(job.Units)))
+				out.Bores = append(out.Bores, explain.Advise(book, bore.Name, bore.Findings, a.system(job.Units)))
 			}
 			return a.show(out, term.Advice(header(job, book, args[0]), out.Bores))
 		},

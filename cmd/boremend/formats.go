@@ -32,10 +32,39 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                missing, not_checked, facts {name: {value, unit, give_or_take, from,
                text, assumes}}. lead and runner_up are null when no other method
                stands. A caution with said_if depends on how the work is done.
+               advice also has touchy_together (the facts can do it only together),
+               touchy_unsure and provisional_unsure (it could not be settled within
+               the effort allowed); without these, not touchy and not provisional are
+               promises about all combinations. A bore may have nearest_tipping {fact,
+               from_text, to_text, by_text, give_or_takes, method, title} and next_fact
+               {fact, ask, minutes, weak}.
   explain JOB  the same, and in each bore trace [{rule, outcome, effect, if, for, text,
                source, trust, file, line, atoms [{text, outcome, left {text, value,
                unit, shown}, right, margin, apart}]}] and worked_out [{fact, means,
                formula, numbers, value, unit, shown, assumed, atoms}].
+  explain JOB --why A --not B  {job, rulebook, bores: [{bore, why, not, titles, advised,
+               differences [{rule, effect, outcome, method, speaks: for|against|open,
+               points, text, source, atoms}], forced, sufficient [{fact, value, unit,
+               text}] or provided with unknown [fact], toward: [as tipping]}]}.
+               sufficient forces the advice whatever all other facts are; provided does
+               so as long as the facts in unknown stay unknown.
+  tipping JOB  {job, rulebook, bores: [{bore, method, tipping: [{shifts [{fact, means,
+               change: on_site|measure|fixed, from, from_text, to, to_text, unit,
+               assumed, by, by_text, give_or_takes, against}], method, title, verdict}],
+               pairs: [the same with two shifts]}]}. from is null while unknown. to is
+               the turning value itself; to_text, typed in again, turns the advice too.
+               against names a fact with which the new value cannot be true.
+  whatif JOB FACT=VALUE ...  {job, rulebook, bores: [{bore, changes [{fact, before,
+               after, unit, from_text, to_text}], before and after (as advice), changed,
+               turned [{rule, effect, for, before, after, text}], methods [{method,
+               title, before {verdict, points}, after}], follows, contrary}]}.
+  sure JOB     {job, rulebook, bores: [{bore, method, touchy, touchy_together,
+               touchy_unsure, moving [fact], how: certain|exact|sampled, draws, seed,
+               shares [{method, title, share, error}]}]}.
+  next JOB     {job, rulebook, bores: [{bore, method, outcomes [method], find [{fact,
+               means, ask, how, tool, weak, known, minutes, best, mean, worst}],
+               granted [{fact, minutes}], beside [the same], no_longer [fact],
+               settled}]}. best, mean and worst count the outcomes left.
   size JOB     {job, rulebook, bores: [{bore, method, verdict, calculations: [as calc],
                refused: [{calculation, why}], cautions, as_bored {least, most, planned, unit,
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
@@ -46,6 +75,10 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
                kind, unit, means, list, choices, default}], outputs}]}
   rulebook check  {rulebook, facts, limits, methods, rules, cautions}
+
+  intake       asks and saves, then writes what advise JOB would; the questions go to
+               standard error. It keeps the comments of the job file, and writes an
+               answer that nobody has as FACT: unknown.
 
 EXIT STATUS  0 done; 1 a check fell short; 2 bad input or use; 3 a fault of the program.
 Errors go to standard error, one a line: file:line:col: what is wrong (what would be right).

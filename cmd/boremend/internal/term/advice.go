@@ -27,6 +27,7 @@ func Advice(h Header, bores []engine.Advice) *Page {
 	}
 	for _, a := range bores {
 		answer(p, h, a)
+		outlook(p, a)
 		why(p, a)
 		whyNot(p, a)
 		demands(p, a)
@@ -53,6 +54,25 @@ func answer(p *Page, h Header, a engine.Advice) {
 	p.Labelled("Do:", a.Chosen.Title+list(": ", shortSure(a), "")+".")
 	p.Labelled("Sure:", sure(a))
 	p.Labelled("First:", first(a))
+}
+
+// outlook says what would soonest change the answer, and what to find out next.
+func outlook(p *Page, a engine.Advice) {
+	if t := a.Nearest; t != nil {
+		text := plain(t.Fact) + " " + t.From + " -> " + t.To
+		if t.By != "" {
+			text += " (by " + t.By + gives(t.Gives) + ")"
+		}
+		p.Labelled("Tips:", capital(text)+" would make it: "+t.Title+".")
+	}
+	switch n := a.Next; {
+	case n == nil:
+		p.Labelled("Next:", "Nothing else need be found out for the choice.")
+	case n.Weak:
+		p.Labelled("Next:", capital(plain(n.Fact))+", more closely ("+minutesText(n.Minutes)+").")
+	default:
+		p.Labelled("Next:", capital(plain(n.Fact))+" ("+minutesText(n.Minutes)+").")
+	}
 }
 
 // shortSure says in a word or two on what terms an advice stands.
@@ -92,11 +112,11 @@ func sure(a engine.Advice) string {
 	if c.Provisional {
 		said = append(said, "PROVISIONAL: what is not known yet could change it"+list(" (", a.Missing, ")"))
 	}
-	if len(c.Touchy) > 0 {
-		said = append(said, "TOUCHY: the give-or-take of "+names(c.Touchy)+" could overturn it")
+	if len(c.Touchy) > 0 || !c.Provisional {
+		said = append(said, touchiness(c.Touchy, c.TouchyTogether, c.TouchyUnsure))
 	}
-	if !c.Provisional && len(c.Touchy) == 0 {
-		said = append(said, "no single measurement overturns it within its give-or-take")
+	if c.ProvisionalUnsure {
+		said = append(said, "nothing unknown was found to change it, and not everything could be ruled out")
 	}
 	return capital(strings.Join(said, "; ")) + "."
 }
