@@ -44,11 +44,7 @@ be done, which cautions apply and what is still missing.`,
 		Example: "  boremend advise cases/quarry-loader-bellcrank.yaml",
 		Args:    exactly(1, "one job file"),
 		RunE: func(_ *cobra.Command, args []string) error {
-			book, err := a.rulebook()
-			if err != nil {
-				return err
-			}
-			job, err := a.job(args[0], book)
+			book, job, err := a.load(args[0])
 			if err != nil {
 				return err
 			}

@@ -25,11 +25,7 @@ time on them.`,
 		Example: "  boremend next cases/sprayer-boom-papers-unknown.yaml",
 		Args:    exactly(1, "one job file"),
 		RunE: func(_ *cobra.Command, args []string) error {
-			book, err := a.rulebook()
-			if err != nil {
-				return err
-			}
-			job, err := a.job(args[0], book)
+			book, job, err := a.load(args[0])
 			if err != nil {
 				return err
 			}

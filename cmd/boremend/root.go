@@ -163,6 +163,16 @@ func (a *app) rulebook() (*engine.Rulebook, error) {
 	return rules.Load(a.rules)
 }
 
+// load loads the rulebook that was asked for and a job by its facts.
+func (a *app) load(path string) (*engine.Rulebook, *cases.Job, error) {
+	book, err := a.rulebook()
+	if err != nil {
+		return nil, nil, err
+	}
+	job, err := a.job(path, book)
+	return book, job, err
+}
+
 // job loads a job, from standard input for "-", and picks the bores asked for.
 func (a *app) job(path string, book *engine.Rulebook) (*cases.Job, error) {
 	var job *cases.Job

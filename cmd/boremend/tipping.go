@@ -33,11 +33,7 @@ the smallest changes of two facts that do it together where neither does alone.`
 		Example: "  boremend tipping cases/quarry-loader-bellcrank.yaml",
 		Args:    exactly(1, "one job file"),
 		RunE: func(_ *cobra.Command, args []string) error {
-			book, err := a.rulebook()
-			if err != nil {
-				return err
-			}
-			job, err := a.job(args[0], book)
+			book, job, err := a.load(args[0])
 			if err != nil {
 				return err
 			}

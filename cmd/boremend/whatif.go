@@ -30,11 +30,7 @@ job file stays as it is.`,
 			return nil
 		},
 		RunE: func(_ *cobra.Command, args []string) error {
-			book, err := a.rulebook()
-			if err != nil {
-				return err
-			}
-			job, err := a.job(args[0], book)
+			book, job, err := a.load(args[0])
 			if err != nil {
 				return err
 			}
