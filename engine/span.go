@@ -30,8 +30,7 @@ var anything = span{low: math.Inf(-1), high: math.Inf(1), unknown: true}
 
 func point(v float64) span { return span{low: v, high: v} }
 
-func (a span) known() bool   { return a.words != 0 || a.low <= a.high }
-func (a span) isPoint() bool { return !a.unknown && a.low == a.high }
+func (a span) known() bool { return a.words != 0 || a.low <= a.high }
 
 // or is everything that either may be.
 func (a span) or(b span) span {

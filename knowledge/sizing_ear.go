@@ -2,6 +2,7 @@ package knowledge
 
 import (
 	"boremend/engine/quantity"
+	"boremend/knowledge/ear"
 	"boremend/knowledge/worked"
 )
 
@@ -33,16 +34,13 @@ func strengthNowPlan(t *taker) (string, map[string]worked.Value) {
 	return t.strengthFactor("worn_max", "finish_bore")
 }
 
-// designFactor is that of ASME BTH-1 category A, for loads that are known.
-const designFactor = 2
-
 func (t *taker) strengthFactor(bore, pin string) (string, map[string]worked.Value) {
-	ear := t.metal("material")
+	metal := t.metal("material")
 	return "strength_factor", map[string]worked.Value{
 		"pin_load": t.take("pin_load"), "bore": t.take(bore), "pin_diameter": t.take(pin),
 		"ear_width": t.take("ear_width"), "edge_distance": t.take("edge_distance"),
-		"yield_strength": ear.yield, "tensile_strength": ear.tensile,
-		"design_factor": {Quantity: quantity.Quantity{Value: designFactor, Kind: quantity.Ratio}},
+		"yield_strength": metal.yield, "tensile_strength": metal.tensile,
+		"design_factor": {Quantity: quantity.Quantity{Value: ear.DesignFactorA, Kind: quantity.Ratio}},
 	}
 }
 

@@ -51,23 +51,8 @@ func look(class string) metal {
 	default:
 		out.yieldMPa, out.tensileMPa = s.YieldMPa, s.TensileMPa
 	}
-	out.carbonEquivalent, out.noAnalysis = typicalOf(class, m)
+	out.carbonEquivalent, out.noAnalysis = weld.TypicalCarbonEquivalent(class)
 	return out
-}
-
-// typicalOf is the carbon equivalent of the analysis that is typical of a class.
-func typicalOf(class string, m material.Material) (float64, error) {
-	switch class {
-	case "mild_steel", "hsla_steel", "qt_steel", "cast_steel_weldable", "cast_steel_alloy":
-	default:
-		return 0, fmt.Errorf("no analysis is typical of %s", class)
-	}
-	if m.Analysis == nil {
-		return 0, fmt.Errorf("the analysis of %s is not known", m.Name)
-	}
-	a := m.Analysis
-	out, err := weld.CarbonEquivalent(weld.Analysis{C: a.C, Si: a.Si, Mn: a.Mn, Cr: a.Cr, Mo: a.Mo, Ni: a.Ni, Cu: a.Cu, V: a.V, Nb: a.Nb, Ti: a.Ti, B: a.B})
-	return out.CEIIW, err
 }
 
 // Functions lists the calculations that formulas may call. Each is one of the
@@ -121,10 +106,8 @@ func strengthKept(args []engine.Argument) (float64, error) {
 	return out.StrengthKept, err
 }
 
-// designFactor is that of ASME BTH-1 category A, for loads that are known; the
-// rulebook's limits on the factor leave the rest to judgement.
-const designFactor = 2
-
+// strengthFactor judges by the design factor for known loads; the rulebook's
+// limits on the factor leave the rest to judgement.
 func (f *functions) strengthFactor(args []engine.Argument) (float64, error) {
 	m, ok := f.metals[args[0].Word]
 	switch {
@@ -135,7 +118,7 @@ func (f *functions) strengthFactor(args []engine.Argument) (float64, error) {
 	}
 	out, err := ear.StrengthFactor(ear.StrengthFactorInputs{
 		PinLoadN: args[1].Number, PinMM: args[2].Number, BoreMM: args[3].Number, EarWidthMM: args[4].Number, EdgeDistanceMM: args[5].Number,
-		YieldMPa: m.yieldMPa, TensileMPa: m.tensileMPa, DesignFactor: designFactor, Edge: "round", PinTurns: "no",
+		YieldMPa: m.yieldMPa, TensileMPa: m.tensileMPa, DesignFactor: ear.DesignFactorA, Edge: "round", PinTurns: "no",
 	})
 	return out.StrengthFactor, err
 }

@@ -109,7 +109,7 @@ func (s sizer) size(bore cases.Bore) (boreSized, term.Sized) {
 	}
 	joint := s.joint(advice)
 	if cut, ok := bore.AsCut(); ok {
-		out.AsBored = s.asBored(bore, cut, name, joint)
+		out.AsBored = s.asBored(bore, cut, advice, name, joint)
 	}
 	s.addReadings(bore, joint, &out)
 	var sheets []worked.Sheet
@@ -159,19 +159,17 @@ func (s sizer) addReadings(bore cases.Bore, joint knowledge.Joint, out *boreSize
 // roundingMM is what a reading may differ from a plan without meaning anything.
 const roundingMM = 0.05
 
-// asBored compares a bore with its plan, asks for the advice again at the size
-// that it has, and puts that size into the joint for the sheets that follow.
-func (s sizer) asBored(bore cases.Bore, cut cases.Cut, method string, joint knowledge.Joint) *asBored {
+// asBored compares a bore with its plan, asks for the advice again where it came
+// out larger, and puts its size into the joint for the sheets that follow.
+func (s sizer) asBored(bore cases.Bore, cut cases.Cut, again engine.Advice, method string, joint knowledge.Joint) *asBored {
 	out := &asBored{Least: cut.LeastMM, Most: cut.MostMM, Unit: quantity.Length.Unit(), StillStands: true}
 	if planned, ok := joint["sleeve_bore"]; ok {
 		out.Planned = planned.Quantity.Value
 		out.Beyond = cut.MostMM > out.Planned+roundingMM
 	}
-	findings := bore.Findings
 	if out.Beyond {
-		findings = bore.FindingsAsCut(s.book, cut)
+		again = s.book.Advise(bore.Name, bore.FindingsAsCut(s.book, cut), s.units)
 	}
-	again := s.book.Advise(bore.Name, findings, s.units)
 	out.AdviceAgain = again.Chosen.Method
 	for _, m := range again.Methods {
 		if m.Method == method {

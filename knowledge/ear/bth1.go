@@ -2,6 +2,10 @@ package ear
 
 import "math"
 
+// DesignFactorA is the design factor of ASME BTH-1 category A, for loads that are
+// known. Category B asks for 3.
+const DesignFactorA = 2.0
+
 // bth1 is a pin plate as ASME BTH-1 section 3-3.3 sees it; lengths in mm, stress
 // in MPa.
 type bth1 struct {

@@ -52,3 +52,18 @@ func (all *classAnalyses) of(class string) (Analysis, bool) {
 	}
 	return Analysis{}, false
 }
+
+// TypicalCarbonEquivalent is the carbon equivalent CE (IIW) of the analysis taken
+// as typical of a material class. It is an error for a class of which no analysis
+// is typical.
+func TypicalCarbonEquivalent(class string) (float64, error) {
+	all, err := typicalAnalyses()
+	if err != nil {
+		return 0, err
+	}
+	typical, ok := all.of(class)
+	if !ok {
+		return 0, fmt.Errorf("no analysis is typical of %s", class)
+	}
+	return typical.ceIIW(), nil
+}

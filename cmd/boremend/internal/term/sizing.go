@@ -1,6 +1,7 @@
 package term
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -129,7 +130,7 @@ func summary(p *Page, s Sized, units quantity.System) {
 	for _, sheet := range s.Sheets {
 		for _, h := range headline[sheet.Calculation] {
 			if value, means, ok := find(sheet, h.name, units); ok {
-				rows = append(rows, []string{value, sheet.Calculation, firstText(h.what, means)})
+				rows = append(rows, []string{value, sheet.Calculation, cmp.Or(h.what, means)})
 			}
 		}
 	}
@@ -153,13 +154,6 @@ func find(sheet worked.Sheet, name string, units quantity.System) (value, means 
 		}
 	}
 	return "", "", false
-}
-
-func firstText(a, b string) string {
-	if a != "" {
-		return a
-	}
-	return b
 }
 
 // head is one figure of the first page: its name in the sheet and, where the
