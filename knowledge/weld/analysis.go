@@ -81,27 +81,12 @@ func (a Analysis) scaledTo(ce float64) Analysis {
 
 // CooledAnalysis is an analysis and how fast the zone beside the bead cooled.
 type CooledAnalysis struct {
-	C    float64 `name:"c_pct" symbol:"C" kind:"ratio" means:"carbon, percent of mass"`
-	Si   float64 `name:"si_pct" symbol:"Si" kind:"ratio" default:"0" means:"silicon, percent of mass"`
-	Mn   float64 `name:"mn_pct" symbol:"Mn" kind:"ratio" default:"0" means:"manganese, percent of mass"`
-	Cr   float64 `name:"cr_pct" symbol:"Cr" kind:"ratio" default:"0" means:"chromium, percent of mass"`
-	Mo   float64 `name:"mo_pct" symbol:"Mo" kind:"ratio" default:"0" means:"molybdenum, percent of mass"`
-	Ni   float64 `name:"ni_pct" symbol:"Ni" kind:"ratio" default:"0" means:"nickel, percent of mass"`
-	Cu   float64 `name:"cu_pct" symbol:"Cu" kind:"ratio" default:"0" means:"copper, percent of mass"`
-	V    float64 `name:"v_pct" symbol:"V" kind:"ratio" default:"0" means:"vanadium, percent of mass"`
-	Nb   float64 `name:"nb_pct" symbol:"Nb" kind:"ratio" default:"0" means:"niobium, percent of mass"`
-	Ti   float64 `name:"ti_pct" kind:"ratio" default:"0" means:"titanium, percent of mass"`
-	B    float64 `name:"b_pct" symbol:"B" kind:"ratio" default:"0" means:"boron, percent of mass"`
-	N    float64 `name:"n_pct" symbol:"N" kind:"ratio" default:"0" means:"nitrogen, percent of mass"`
+	Analysis
 	T85S float64 `name:"t85" symbol:"t85" kind:"time" means:"cooling time from 800 to 500 degC"`
 }
 
-func (in CooledAnalysis) analysis() Analysis {
-	return Analysis{in.C, in.Si, in.Mn, in.Cr, in.Mo, in.Ni, in.Cu, in.V, in.Nb, in.Ti, in.B, in.N}
-}
-
 func (in CooledAnalysis) check(c *worked.Checks) {
-	in.analysis().check(c)
+	in.Analysis.check(c)
 	c.Between("t85", in.T85S, leastT85S, mostT85S)
 }
 

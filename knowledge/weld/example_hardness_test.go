@@ -35,7 +35,7 @@ func ExampleHAZHardnessTypical() {
 }
 
 func ExampleHAZHardnessYurioka87() {
-	out, err := weld.HAZHardnessYurioka87(weld.CooledAnalysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20, T85S: 5.3})
+	out, err := weld.HAZHardnessYurioka87(weld.CooledAnalysis{Analysis: weld.Analysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20}, T85S: 5.3})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -45,7 +45,7 @@ func ExampleHAZHardnessYurioka87() {
 }
 
 func ExampleHAZHardnessBL70S() {
-	out, err := weld.HAZHardnessBL70S(weld.CooledAnalysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20, T85S: 5.3})
+	out, err := weld.HAZHardnessBL70S(weld.CooledAnalysis{Analysis: weld.Analysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20}, T85S: 5.3})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -55,7 +55,7 @@ func ExampleHAZHardnessBL70S() {
 }
 
 func ExampleHAZHardnessDueren() {
-	out, err := weld.HAZHardnessDueren(weld.CooledAnalysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20, T85S: 5.3})
+	out, err := weld.HAZHardnessDueren(weld.CooledAnalysis{Analysis: weld.Analysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20}, T85S: 5.3})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -77,7 +77,7 @@ func ExampleHAZHardnessJIS() {
 // Plate of 50 mm, welded cold.
 func ExampleHAZRiskSteel() {
 	out, err := weld.HAZRiskSteel(weld.HAZRiskSteelInputs{
-		C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20, ThicknessMM: 50, PreheatC: 20, HeatInput: 1,
+		Analysis: weld.Analysis{C: 0.20, Mn: 0.90, Si: 0.25, Cu: 0.20}, ThicknessMM: 50, PreheatC: 20, HeatInput: 1,
 		Hydrogen: 5, SiteMaxPreheatC: 250, QuenchedTempered: "no", AnalysisIsAssumed: "no",
 	})
 	if err != nil {

@@ -45,7 +45,7 @@ func HAZHardnessBL70S(in CooledAnalysis) (BL70SOutputs, error) {
 	if err := c.Err(); err != nil {
 		return BL70SOutputs{}, err
 	}
-	out := bl70s(in.analysis(), in.T85S)
+	out := bl70s(in.Analysis, in.T85S)
 	if !(out.Rise > 0 && out.Slope > 0) {
 		c.Refuse("c_pct", "and the other elements give K = %.3g HV and a = %.3g, which must both be above zero: outside the steels of the fit", out.Rise, out.Slope)
 		return BL70SOutputs{}, c.Err()

@@ -63,7 +63,7 @@ func HAZHardnessYurioka87(in CooledAnalysis) (Yurioka87Outputs, error) {
 	if err := c.Err(); err != nil {
 		return Yurioka87Outputs{}, err
 	}
-	out := yurioka87(in.analysis(), in.T85S)
+	out := yurioka87(in.Analysis, in.T85S)
 	if !(out.TBainiteS > out.TMartensiteS) {
 		c.Refuse("c_pct", "and the other elements give t_B = %.3g s, which must be above t_M = %.3g s: too highly alloyed for the formula", out.TBainiteS, out.TMartensiteS)
 		return Yurioka87Outputs{}, c.Err()

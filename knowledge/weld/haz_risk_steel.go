@@ -4,18 +4,7 @@ import "boremend/knowledge/worked"
 
 // HAZRiskSteelInputs are the steel, the wall and the procedure as planned.
 type HAZRiskSteelInputs struct {
-	C                 float64 `name:"c_pct" symbol:"C" kind:"ratio" means:"carbon, percent of mass"`
-	Si                float64 `name:"si_pct" symbol:"Si" kind:"ratio" default:"0" means:"silicon, percent of mass"`
-	Mn                float64 `name:"mn_pct" symbol:"Mn" kind:"ratio" default:"0" means:"manganese, percent of mass"`
-	Cr                float64 `name:"cr_pct" symbol:"Cr" kind:"ratio" default:"0" means:"chromium, percent of mass"`
-	Mo                float64 `name:"mo_pct" symbol:"Mo" kind:"ratio" default:"0" means:"molybdenum, percent of mass"`
-	Ni                float64 `name:"ni_pct" symbol:"Ni" kind:"ratio" default:"0" means:"nickel, percent of mass"`
-	Cu                float64 `name:"cu_pct" symbol:"Cu" kind:"ratio" default:"0" means:"copper, percent of mass"`
-	V                 float64 `name:"v_pct" symbol:"V" kind:"ratio" default:"0" means:"vanadium, percent of mass"`
-	Nb                float64 `name:"nb_pct" symbol:"Nb" kind:"ratio" default:"0" means:"niobium, percent of mass"`
-	Ti                float64 `name:"ti_pct" kind:"ratio" default:"0" means:"titanium, percent of mass"`
-	B                 float64 `name:"b_pct" symbol:"B" kind:"ratio" default:"0" means:"boron, percent of mass"`
-	N                 float64 `name:"n_pct" symbol:"N" kind:"ratio" default:"0" means:"nitrogen, percent of mass"`
+	Analysis
 	ThicknessMM       float64 `name:"thickness" symbol:"d" kind:"length" means:"thinnest wall that the bead crosses"`
 	PreheatC          float64 `name:"preheat" symbol:"T_1" kind:"temperature" means:"least preheat and interpass temperature planned"`
 	HeatInput         float64 `name:"heat_input" symbol:"Q" kind:"heat_input" means:"heat input of a bead"`
@@ -74,7 +63,7 @@ type HAZRiskSteelOutputs struct {
 // Society (2009), read; 450 HV: EN ISO 15614-1 group 3, from memory; 150 degC:
 // judgement of what is easily reached.
 func HAZRiskSteel(in HAZRiskSteelInputs) (HAZRiskSteelOutputs, error) {
-	a := in.analysis()
+	a := in.Analysis
 	var c worked.Checks
 	a.check(&c)
 	c.Positive("thickness", in.ThicknessMM)
@@ -136,10 +125,6 @@ func insideMethodB(a Analysis, cet float64) bool {
 	return cet <= methodBMostCET && a.insideCET()
 }
 
-func (in HAZRiskSteelInputs) analysis() Analysis {
-	return Analysis{in.C, in.Si, in.Mn, in.Cr, in.Mo, in.Ni, in.Cu, in.V, in.Nb, in.Ti, in.B, in.N}
-}
-
 // HAZRiskSteelCalculation is the catalogue entry of HAZRiskSteel.
 func HAZRiskSteelCalculation() worked.Calculation {
 	const annexC, annexD = "EN 1011-2:2001 annex C.3, from secondary pages", "EN 1011-2:2001 annex D, from secondary texts"
@@ -175,7 +160,7 @@ func hazRiskSteelWarnings(in HAZRiskSteelInputs, out HAZRiskSteelOutputs) []stri
 	if out.ShortfallK > 0 {
 		says = append(says, "The plan is too cold: hold required_preheat before the first bead and between all of them.")
 	}
-	if !insideMethodB(in.analysis(), out.CET) {
+	if !insideMethodB(in.Analysis, out.CET) {
 		says = append(says, "The steel lies outside the range of these formulas: the figures are no values to work to, and the risk is never less than high.")
 	}
 	if in.C > bl70sMostC {

@@ -117,8 +117,8 @@ func TestThickerPlateNeverLengthensCooling(t *testing.T) {
 func TestSlowerCoolingIsNeverHarder(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := weld.CooledAnalysis{
-			C: rapid.Float64Range(0.05, 0.33).Draw(t, "C"), Mn: rapid.Float64Range(0.4, 1.6).Draw(t, "Mn"), Si: rapid.Float64Range(0.1, 0.6).Draw(t, "Si"),
-			Cr: rapid.Float64Range(0, 1).Draw(t, "Cr"), Mo: rapid.Float64Range(0, 0.3).Draw(t, "Mo"), T85S: rapid.Float64Range(1, 60).Draw(t, "t85"),
+			Analysis: weld.Analysis{C: rapid.Float64Range(0.05, 0.33).Draw(t, "C"), Mn: rapid.Float64Range(0.4, 1.6).Draw(t, "Mn"), Si: rapid.Float64Range(0.1, 0.6).Draw(t, "Si"),
+				Cr: rapid.Float64Range(0, 1).Draw(t, "Cr"), Mo: rapid.Float64Range(0, 0.3).Draw(t, "Mo")}, T85S: rapid.Float64Range(1, 60).Draw(t, "t85"),
 		}
 		slow := in
 		slow.T85S *= rapid.Float64Range(1, 10).Draw(t, "slower")
@@ -159,7 +159,7 @@ var riskOrder = map[string]int{"low": 0, "medium": 1, "high": 2, "unweldable_fie
 func TestMorePreheatNeverRaisesRisk(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := weld.HAZRiskSteelInputs{
-			C: rapid.Float64Range(0.05, 0.6).Draw(t, "C"), Mn: rapid.Float64Range(0.3, 1.6).Draw(t, "Mn"), Si: 0.3, Cr: rapid.Float64Range(0, 1).Draw(t, "Cr"),
+			Analysis:    weld.Analysis{C: rapid.Float64Range(0.05, 0.6).Draw(t, "C"), Mn: rapid.Float64Range(0.3, 1.6).Draw(t, "Mn"), Si: 0.3, Cr: rapid.Float64Range(0, 1).Draw(t, "Cr")},
 			ThicknessMM: rapid.Float64Range(5, 120).Draw(t, "wall"), PreheatC: rapid.Float64Range(-20, 200).Draw(t, "preheat"), HeatInput: 1, Hydrogen: 5,
 			SiteMaxPreheatC: 250, QuenchedTempered: "no", AnalysisIsAssumed: "no",
 		}
@@ -176,8 +176,8 @@ func TestNothingIsAllocated(t *testing.T) {
 	hardness := weld.HAZHardnessInputs{Material: "cast_steel_weldable", CarbonEquivalent: 0.41, WallMM: 39, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250, AmbientC: 15}
 	typical := weld.HAZHardnessTypicalInputs{Material: "qt_steel", WallMM: 39, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250, AmbientC: 15}
 	analysis := weld.Analysis{C: 0.2, Mn: 0.9, Si: 0.25}
-	cooled := weld.CooledAnalysis{C: 0.2, Mn: 0.9, Si: 0.25, T85S: 5}
-	risk := weld.HAZRiskSteelInputs{C: 0.2, Mn: 0.9, ThicknessMM: 25, PreheatC: 20, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250, QuenchedTempered: "no", AnalysisIsAssumed: "no"}
+	cooled := weld.CooledAnalysis{Analysis: weld.Analysis{C: 0.2, Mn: 0.9, Si: 0.25}, T85S: 5}
+	risk := weld.HAZRiskSteelInputs{Analysis: weld.Analysis{C: 0.2, Mn: 0.9}, ThicknessMM: 25, PreheatC: 20, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250, QuenchedTempered: "no", AnalysisIsAssumed: "no"}
 	for name, run := range map[string]func(){
 		"haz_hardness":         func() { must(t, weld.HAZHardness, hardness) },
 		"haz_hardness_typical": func() { must(t, weld.HAZHardnessTypical, typical) },

@@ -45,7 +45,7 @@ func TestSampleSteels(t *testing.T) {
 		} {
 			a := steel.analysis
 			out := must(t, weld.HAZRiskSteel, weld.HAZRiskSteelInputs{
-				C: a.C, Si: a.Si, Mn: a.Mn, Cr: a.Cr, Mo: a.Mo, Ni: a.Ni, Cu: a.Cu, V: a.V, Ti: a.Ti, B: a.B,
+				Analysis:    weld.Analysis{C: a.C, Si: a.Si, Mn: a.Mn, Cr: a.Cr, Mo: a.Mo, Ni: a.Ni, Cu: a.Cu, V: a.V, Ti: a.Ti, B: a.B},
 				ThicknessMM: at.wall, PreheatC: at.preheat, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250,
 				QuenchedTempered: steel.qt, AnalysisIsAssumed: "no",
 			})
@@ -155,7 +155,7 @@ func TestIronGate(t *testing.T) {
 }
 
 func TestSteelRiskReasons(t *testing.T) {
-	good := weld.HAZRiskSteelInputs{C: 0.2, Mn: 0.9, Si: 0.25, Cu: 0.2, ThicknessMM: 25, PreheatC: 100, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250, QuenchedTempered: "no", AnalysisIsAssumed: "no"}
+	good := weld.HAZRiskSteelInputs{Analysis: weld.Analysis{C: 0.2, Mn: 0.9, Si: 0.25, Cu: 0.2}, ThicknessMM: 25, PreheatC: 100, HeatInput: 1, Hydrogen: 5, SiteMaxPreheatC: 250, QuenchedTempered: "no", AnalysisIsAssumed: "no"}
 	for _, c := range []struct {
 		risk, governs string
 		bend          func(*weld.HAZRiskSteelInputs)
@@ -239,7 +239,7 @@ func TestTablesRefuseWhatTheyDoNotSay(t *testing.T) {
 			return err
 		},
 		"carbon beyond BL70S": func() error {
-			_, err := weld.HAZHardnessBL70S(weld.CooledAnalysis{C: 0.40, Mn: 0.9, T85S: 8})
+			_, err := weld.HAZHardnessBL70S(weld.CooledAnalysis{Analysis: weld.Analysis{C: 0.40, Mn: 0.9}, T85S: 8})
 			return err
 		},
 	} {

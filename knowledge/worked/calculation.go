@@ -35,7 +35,7 @@ type Field struct {
 	IsList     bool     // any number of numbers of the kind, in their order
 	IsOptional bool     // a number or list that need not be known
 	Default    string   // as a person would write it; empty when the input must be given
-	index      int
+	index      []int
 }
 
 // Value is one input or output: a number with its kind, a word, or a list of

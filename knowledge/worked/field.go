@@ -14,22 +14,25 @@ var (
 	listType     = reflect.TypeFor[List]()
 )
 
-// fieldsOf reads the tags of a struct of inputs or outputs.
+// fieldsOf reads the tags of a struct of inputs or outputs. The fields of an
+// embedded struct, such as an analysis, stand where it is embedded.
 func fieldsOf(t reflect.Type) []Field {
 	var fields []Field
-	for i := range t.NumField() {
-		fields = append(fields, fieldOf(t, i))
+	for _, f := range reflect.VisibleFields(t) {
+		if !f.Anonymous {
+			fields = append(fields, fieldOf(t, f))
+		}
 	}
 	return fields
 }
 
-func fieldOf(t reflect.Type, i int) Field {
-	tag := t.Field(i).Tag
-	f := Field{Name: tag.Get("name"), Symbol: tag.Get("symbol"), Means: tag.Get("means"), Default: tag.Get("default"), index: i}
+func fieldOf(t reflect.Type, field reflect.StructField) Field {
+	tag := field.Tag
+	f := Field{Name: tag.Get("name"), Symbol: tag.Get("symbol"), Means: tag.Get("means"), Default: tag.Get("default"), index: field.Index}
 	if f.Name == "" || f.Means == "" {
-		panic(fmt.Sprintf("%s.%s: a field needs a name and a meaning", t, t.Field(i).Name))
+		panic(fmt.Sprintf("%s.%s: a field needs a name and a meaning", t, field.Name))
 	}
-	switch typ := t.Field(i).Type; {
+	switch typ := field.Type; {
 	case typ.Kind() == reflect.String:
 		f.IsWord = true
 		if words := tag.Get("choices"); words != "" {
@@ -38,15 +41,15 @@ func fieldOf(t reflect.Type, i int) Field {
 	case typ.Kind() == reflect.Float64, typ == optionalType, typ == listType:
 		kind, ok := quantity.KindNamed(tag.Get("kind"))
 		if !ok {
-			panic(fmt.Sprintf("%s.%s: unknown kind %q", t, t.Field(i).Name, tag.Get("kind")))
+			panic(fmt.Sprintf("%s.%s: unknown kind %q", t, field.Name, tag.Get("kind")))
 		}
 		f.Kind, f.IsList = kind, typ == listType
 		f.IsOptional = typ == optionalType || f.IsList && tag.Get("optional") == "yes"
 	default:
-		panic(fmt.Sprintf("%s.%s: a field is a float64, an Optional, a List or a string", t, t.Field(i).Name))
+		panic(fmt.Sprintf("%s.%s: a field is a float64, an Optional, a List or a string", t, field.Name))
 	}
 	if _, err := f.ParsedDefault(); f.Default != "" && err != nil {
-		panic(fmt.Sprintf("%s.%s: default: %v", t, t.Field(i).Name, err))
+		panic(fmt.Sprintf("%s.%s: default: %v", t, field.Name, err))
 	}
 	return f
 }
@@ -81,11 +84,11 @@ func fill(v reflect.Value, fields []Field, given map[string]Value) error {
 		value, ok := given[f.Name]
 		switch {
 		case ok:
-			f.set(v.Field(f.index), value, &c)
+			f.set(v.FieldByIndex(f.index), value, &c)
 		case f.Default != "":
 			// fieldOf has read the default before: it is well formed.
 			value, _ = f.ParsedDefault()
-			f.set(v.Field(f.index), value, &c)
+			f.set(v.FieldByIndex(f.index), value, &c)
 		case !f.IsOptional:
 			c.Refuse(f.Name, "is missing: %s", f.Means)
 		}
@@ -142,7 +145,7 @@ func values(v reflect.Value, fields []Field) []Named {
 	named := make([]Named, 0, len(fields))
 	for _, f := range fields {
 		n := Named{Field: f}
-		switch field := v.Field(f.index); {
+		switch field := v.FieldByIndex(f.index); {
 		case f.IsWord:
 			n.Word = field.String()
 		case f.IsList:
