@@ -11,9 +11,10 @@ import (
 
 // rulebookNamed is how JSON names the rulebook behind an advice.
 type rulebookNamed struct {
-	Title   string `json:"title"`
-	Edition string `json:"edition"`
-	SHA256  string `json:"sha256"`
+	Title   string           `json:"title"`
+	Edition string           `json:"edition"`
+	SHA256  string           `json:"sha256"`
+	Over    []engine.Edition `json:"over,omitempty"` // what an overlay lies over
 }
 
 // advised is the JSON of advise and explain.
@@ -26,12 +27,13 @@ type advised struct {
 }
 
 func named(b *engine.Rulebook) rulebookNamed {
-	return rulebookNamed{b.Title, b.Edition, b.SHA256}
+	return rulebookNamed{b.Title, b.Edition, b.SHA256, b.Over}
 }
 
 func header(job *cases.Job, book *engine.Rulebook, path string) term.Header {
 	return term.Header{Job: job.Name, About: job.About, Invented: job.Invented,
-		Rulebook: book.Title, Edition: book.Edition, SHA: book.SHA256, Path: path}
+		Rulebook: book.Title, Edition: book.Edition, SHA: book.SHA256, Path: path,
+		Over: book.Over, Off: book.Off, Notes: len(book.Notes)}
 }
 
 func (a *app) adviseCommand() *cobra.Command {

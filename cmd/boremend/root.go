@@ -99,16 +99,7 @@ func (a *app) command() *cobra.Command {
 	root := &cobra.Command{
 		Use: "boremend", Short: "Advice for worn pin bores", Long: long,
 		SilenceErrors: true, SilenceUsage: true,
-		Args: func(cmd *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return nil
-			}
-			var names []string
-			for _, c := range cmd.Commands() {
-				names = append(names, c.Name())
-			}
-			return useError{fmt.Sprintf("unknown command %q", args[0]), document.DidYouMean(args[0], names)}
-		},
+		Args: noSuchCommand,
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
 	root.CompletionOptions.HiddenDefaultCmd = true
@@ -122,6 +113,18 @@ func (a *app) command() *cobra.Command {
 	root.PersistentPreRunE = func(*cobra.Command, []string) error { return a.checkFlags() }
 	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.calcCommand(), a.rulebookCommand(), a.formatsTopic())
 	return root
+}
+
+// noSuchCommand refuses words that name none of a command's own commands.
+func noSuchCommand(cmd *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	var names []string
+	for _, c := range cmd.Commands() {
+		names = append(names, c.Name())
+	}
+	return useError{fmt.Sprintf("unknown command %q", strings.TrimPrefix(cmd.CommandPath()+" "+args[0], "boremend ")), document.DidYouMean(args[0], names)}
 }
 
 // checkFlags refuses words that the common flags do not know.
