@@ -32,11 +32,11 @@ DIR must not be there yet, or be empty. See also: boremend help rules`,
 		Example: "  boremend rulebook new our-rules",
 		Args:    exactly(1, "the name of a new folder"),
 		RunE: func(_ *cobra.Command, args []string) error {
-			dir, make := args[0], rules.NewOverlay
+			dir, begin := args[0], rules.NewOverlay
 			if whole {
-				make = rules.NewCopy
+				begin = rules.NewCopy
 			}
-			files, err := make(dir)
+			files, err := begin(dir)
 			if err != nil {
 				return err
 			}
