@@ -267,3 +267,15 @@ func quoted(text string) string {
 	}
 	return strings.TrimSpace(string(out))
 }
+
+// Imprint names a rulebook and the layers under it, and tells it from every
+// other by a digest of all its files.
+type Imprint struct {
+	Title   string    `json:"title"`
+	Edition string    `json:"edition"`
+	SHA256  string    `json:"sha256"`
+	Over    []Edition `json:"over,omitempty"` // what an overlay lies over, the nearest first
+}
+
+// Imprint is what an advice says of the rulebook behind it.
+func (b *Rulebook) Imprint() Imprint { return Imprint{b.Title, b.Edition, b.SHA256, b.Over} }

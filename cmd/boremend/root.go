@@ -98,10 +98,11 @@ or local law, and no formula in it covers fatigue, cracks or hidden damage.`
 func (a *app) command() *cobra.Command {
 	root := &cobra.Command{
 		Use: "boremend", Short: "Advice for worn pin bores", Long: long,
-		SilenceErrors: true, SilenceUsage: true,
+		Version: version(), SilenceErrors: true, SilenceUsage: true,
 		Args: noSuchCommand,
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
+	root.SetVersionTemplate("boremend {{.Version}}\n")
 	root.CompletionOptions.HiddenDefaultCmd = true
 	flags := root.PersistentFlags()
 	flags.StringVar(&a.rules, "rules", "", "folder of the rulebook (default: the house rulebook)")
