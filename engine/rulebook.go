@@ -30,6 +30,7 @@ type Rulebook struct {
 	Cautions []*CautionNote
 	Steps    []string // of the work, in their order; cautions stand at them
 	subjects []string // files of rules, in the order of thought
+	named    []string // every word in a for:
 	program
 }
 
