@@ -7,7 +7,7 @@ type Offer struct {
 	Job      string     `json:"job"`
 	Currency string     `json:"currency"`
 	Rates    RatesNamed `json:"rates"`
-	// Job is the whole visit with every bore as advised. Absent where a bore has
+	// Total is the whole visit with every bore as advised. Absent where a bore has
 	// no price by its advised method; WhyNoTotal then says which and why.
 	Total      *Total      `json:"total"`
 	WhyNoTotal []string    `json:"why_no_total"`
