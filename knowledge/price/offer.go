@@ -64,6 +64,8 @@ type MethodPrice struct {
 	// Downtime is the calendar while the machine stands, nights and waiting
 	// included.
 	Downtime Spread `json:"downtime"`
+	// DowntimeAllowed is what the job says that the machine may stand; nil: nothing.
+	DowntimeAllowed *float64 `json:"downtime_allowed"`
 	// OverAllowed: the downtime of half of all cases is more than the job allows.
 	OverAllowed bool `json:"over_allowed"`
 	// DowntimeCost is what the standing machine costs its owner, where the job or
@@ -133,9 +135,12 @@ type Line struct {
 	Stands bool   `json:"stands"`
 	Source string `json:"source"`
 	Trust  string `json:"trust"`
-	// Needs names the facts that are missing: the line is then the wide range that
-	// the rates give for a size nobody knows, and Count is 1.
+	// Wide: the count is not known, Each is the wide range that the rates give for
+	// that, and Count is 1. Needs names the facts that would tell, if facts would.
+	Wide  bool     `json:"wide"`
 	Needs []string `json:"needs"`
+
+	group string // bores that share it; empty: the bore's own
 }
 
 // SpreadShare is how much of the spread of a price one item makes.
