@@ -75,6 +75,16 @@ type MethodStanding struct {
 	Missing []string   `json:"missing"`
 }
 
+// WhyOut is the first reason that rules the method out, and empty where none does.
+func (m MethodStanding) WhyOut() string {
+	for _, r := range m.Reasons {
+		if r.Effect == RuleOut.String() && r.Outcome == Holds.String() {
+			return r.Text
+		}
+	}
+	return ""
+}
+
 // Reason is what one rule says of a method.
 type Reason struct {
 	Rule    string  `json:"rule"`
