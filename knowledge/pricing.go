@@ -137,7 +137,7 @@ func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.Metho
 	out := price.MethodPrice{
 		Method: m.Name, Title: m.Title, Verdict: m.Verdict, Advised: m.Name == b.Methods[0].Name,
 		Price: sum.Price(), Hours: sum.Hours(), Downtime: sum.Downtime(), Lines: lines, Drivers: sum.Drivers(),
-		Widened: widened(lines), Notes: []string{},
+		Widened: widened(lines), Notes: p.notes(m),
 	}
 	if allowed, ok := b.Joint["downtime_allowed"]; ok {
 		hours := allowed.Quantity.Value / hourS
@@ -148,7 +148,11 @@ func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.Metho
 		cost, both := sum.WithDowntime(*an)
 		out.DowntimeCost, out.PriceAndDowntime = &cost, &both
 	}
-	if b.inLine() > p.listed[i] && usesSetUp(lines) {
+	switch _, known := b.Joint["bores_in_line"]; {
+	case !usesSetUp(lines):
+	case !known:
+		out.Notes = append(out.Notes, "How many bores lie on this axis is not known: counted as one.")
+	case b.inLine() > p.listed[i]:
 		out.Notes = append(out.Notes, fmt.Sprintf("%d bores lie on this axis and the job lists %d: the others are not in the price.", b.inLine(), p.listed[i]))
 	}
 	return out
@@ -166,6 +170,17 @@ func (p *pricer) downtimeCost(b *BoreToPrice) *float64 {
 		return b.DowntimeCost
 	}
 	return p.rates.DowntimeCost
+}
+
+// notes of the rates for a method.
+func (p *pricer) notes(m *MethodToPrice) []string {
+	notes := []string{}
+	for _, n := range p.rates.Notes {
+		if isFor(n.For, m) {
+			notes = append(notes, n.Says)
+		}
+	}
+	return notes
 }
 
 // widened names the facts that would narrow lines, those of the widest line first.
@@ -228,14 +243,14 @@ func (p *pricer) methodLines(i int, m *MethodToPrice) ([]price.Line, *price.Unpr
 	if len(failed) > 0 {
 		var why, needs []string
 		for _, f := range failed {
-			why = append(why, f.item+" ("+f.why+")")
+			why = append(why, f.item+", which "+f.why)
 			for _, n := range f.needs {
 				if !slices.Contains(needs, n) {
 					needs = append(needs, n)
 				}
 			}
 		}
-		return nil, refuse("not priced without "+strings.Join(why, ", "), needs)
+		return nil, refuse("not priced without "+strings.Join(why, "; "), needs)
 	}
 	if len(lines) == 0 {
 		return nil, refuse("the rates have no item for it", nil)
@@ -253,7 +268,7 @@ type failure struct {
 func (p *pricer) linesFor(i int, m *MethodToPrice) (lines []price.Line, failed []failure) {
 	for _, items := range [][]price.Item{p.rates.Items, p.rates.Materials} {
 		for _, item := range items {
-			if !isFor(item, m) {
+			if !isFor(item.For, m) {
 				continue
 			}
 			n := p.count(i, m, item)
@@ -265,13 +280,14 @@ func (p *pricer) linesFor(i int, m *MethodToPrice) (lines []price.Line, failed [
 			}
 		}
 	}
+	price.InOrder(lines)
 	return lines, failed
 }
 
-// isFor reports whether an item belongs to a method. Replacing the part is none of
-// the methods, and only its own items are for it.
-func isFor(item price.Item, m *MethodToPrice) bool {
-	for _, word := range item.For {
+// isFor reports whether words of the rates mean a method. Replacing the part is none
+// of the methods, and only its own items are for it.
+func isFor(words []string, m *MethodToPrice) bool {
+	for _, word := range words {
 		if word == m.Name || slices.Contains(m.Groups, word) || word == price.Everything && m.Name != price.Replaced {
 			return true
 		}
@@ -314,7 +330,7 @@ func (p *pricer) together(shared string, i, j int) bool {
 // carries reports whether the advised method of a bore needs an item.
 func (p *pricer) carries(j int, item price.Item) bool {
 	b := &p.job.Bores[j]
-	if len(b.Methods) == 0 || !b.Methods[0].Stands || !isFor(item, &b.Methods[0]) {
+	if len(b.Methods) == 0 || !b.Methods[0].Stands || !isFor(item.For, &b.Methods[0]) {
 		return false
 	}
 	kind := counting(item.Per)

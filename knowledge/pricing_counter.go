@@ -38,12 +38,11 @@ func (c *counter) size(name string) sizedSheet {
 
 // unknown is the count of what a sheet was refused.
 func unknown(err error) price.Count {
-	n := price.Count{Why: strings.ReplaceAll(err.Error(), "\n", "; ")}
 	var missing *Missing
 	if errors.As(err, &missing) {
-		n.Needs = missing.Facts
+		return price.Count{Why: missing.Says, Needs: missing.Facts}
 	}
-	return n
+	return price.Count{Why: "is refused: " + strings.ReplaceAll(err.Error(), "\n", "; ")}
 }
 
 // outputs adds up one result of several sheets, in the unit of the count.

@@ -9,7 +9,7 @@ const shareOfRatio = 0.2
 // replacement prices a new part in place of the repair of a bore.
 func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 	b := &p.job.Bores[i]
-	out := price.Replacement{Available: b.Joint["replacement_part"].Word, Lines: []price.Line{}}
+	out := price.Replacement{Available: b.Joint["replacement_part"].Word, Lines: []price.Line{}, Notes: []string{}}
 	if ratio, ok := b.Joint["replacement_cost_ratio"]; ok {
 		out.RatioStated = &ratio.Quantity.Value
 	}
@@ -22,16 +22,22 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 		out.Ask = "not known: give part_price"
 		return out
 	}
-	lines, failed := p.linesFor(i, &MethodToPrice{Name: price.Replaced})
+	replaced := &MethodToPrice{Name: price.Replaced}
+	out.Notes = append(out.Notes, p.notes(replaced)...)
+	lines, failed := p.linesFor(i, replaced)
 	if len(failed) > 0 {
-		out.Ask = "not priced without " + failed[0].item + " (" + failed[0].why + ")"
+		out.Ask = "not priced without " + failed[0].item + ", which " + failed[0].why
 		return out
 	}
-	out.Lines = append([]price.Line{part}, lines...)
+	out.Lines = append(lines, part)
 	sum := price.NewSum(p.rates, p.purse)
 	sum.Add(b.Name, out.Lines)
 	cost, down := sum.Price(), sum.Downtime()
 	out.Price, out.Downtime = &cost, &down
+	if an := p.downtimeCost(b); an != nil {
+		standing, both := sum.WithDowntime(*an)
+		out.DowntimeCost, out.PriceAndDowntime = &standing, &both
+	}
 	return out
 }
 
@@ -39,7 +45,7 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 // ratio that it states, times the price of the advised repair.
 func (p *pricer) newPart(b *BoreToPrice, priced price.BorePrice, out *price.Replacement) (price.Line, bool) {
 	each := price.Estimate{Low: 1, Likely: 1, High: 1}
-	item := price.Item{Name: "new_part", Step: "materials", Means: "the new part", Per: "part", Sort: price.Material, Unit: "part", Trust: "strong", Each: each}
+	item := price.Item{Name: "new_part", Step: price.MaterialStep, Means: "the new part", Per: "part", Sort: price.Material, Unit: "part", Trust: "strong", Each: each}
 	var repair *float64
 	if len(priced.Methods) > 0 && priced.Methods[0].Advised {
 		repair = &priced.Methods[0].Price.P50

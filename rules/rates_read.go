@@ -86,7 +86,7 @@ type ratesReader struct {
 
 func (r *ratesReader) read() {
 	fields := r.Fields(r.Root, "title", "edition", "date", "example", "currency", "shift", "materials_markup",
-		"downtime_cost", "stock_allowance", "lathe_per_hour", "rates", "items", "materials")
+		"downtime_cost", "stock_allowance", "lathe_per_hour", "rates", "items", "materials", "notes")
 	if !r.Require(r.Root, fields, "title", "edition", "date", "currency", "shift", "stock_allowance", "lathe_per_hour", "rates", "items") {
 		return
 	}
@@ -106,6 +106,9 @@ func (r *ratesReader) read() {
 	}
 	for _, n := range r.List(fields["materials"]) {
 		r.out.Materials = append(r.out.Materials, r.material(n))
+	}
+	for _, n := range r.List(fields["notes"]) {
+		r.note(n)
 	}
 }
 
@@ -281,7 +284,7 @@ func (r *ratesReader) material(n *yaml.Node) price.Item {
 		return price.Item{}
 	}
 	out := r.common(fields, "material")
-	out.Step, out.Sort = "materials", price.Material
+	out.Step, out.Sort = price.MaterialStep, price.Material
 	plain := func(n *yaml.Node) (float64, bool) { return r.amount(n, quantity.Ratio, mostAmount) }
 	out.Each = r.estimate(fields["amount"], plain)
 	if fields["unknown"] != nil {
@@ -297,18 +300,35 @@ func (r *ratesReader) material(n *yaml.Node) price.Item {
 func (r *ratesReader) common(fields map[string]*yaml.Node, sort string) price.Item {
 	out := price.Item{Name: r.name(fields[sort], sort)}
 	out.Means, _ = r.Text(fields["means"])
-	for _, n := range r.List(fields["for"]) {
-		word, ok := r.Text(n)
-		if ok && !slices.Contains(r.words, word) {
-			r.Report(n, document.DidYouMean(word, r.words), "unknown method or group %q", word)
-		}
-		out.For = append(out.For, word)
-	}
+	out.For = r.methods(fields["for"])
 	names, _ := knowledge.Counts()
 	out.Per, _ = r.Choice(fields["per"], names...)
 	out.Source, _ = r.Text(fields["source"])
 	out.Trust, _ = r.Choice(fields["trust"], "strong", "usual", "opinion")
 	return out
+}
+
+// methods reads whom something is for.
+func (r *ratesReader) methods(list *yaml.Node) []string {
+	var out []string
+	for _, n := range r.List(list) {
+		word, ok := r.Text(n)
+		if ok && !slices.Contains(r.words, word) {
+			r.Report(n, document.DidYouMean(word, r.words), "unknown method or group %q", word)
+		}
+		out = append(out, word)
+	}
+	return out
+}
+
+func (r *ratesReader) note(n *yaml.Node) {
+	fields := r.Fields(n, "for", "says")
+	if !r.Require(n, fields, "for", "says") {
+		return
+	}
+	note := price.Note{For: r.methods(fields["for"])}
+	note.Says, _ = r.Text(fields["says"])
+	r.out.Notes = append(r.out.Notes, note)
 }
 
 // step is the step of the work, a plain word.

@@ -176,7 +176,11 @@ type Replacement struct {
 	// Price and Downtime with taking off and putting on; nil where not known.
 	Price    *Spread `json:"price"`
 	Downtime *Spread `json:"downtime"`
-	Lines    []Line  `json:"lines"`
+	// DowntimeCost and PriceAndDowntime as in MethodPrice.
+	DowntimeCost     *Spread  `json:"downtime_cost"`
+	PriceAndDowntime *Spread  `json:"price_and_downtime"`
+	Lines            []Line   `json:"lines"`
+	Notes            []string `json:"notes"`
 	// Ask is what to find out where there is no price; else empty.
 	Ask string `json:"ask"`
 }

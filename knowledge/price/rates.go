@@ -1,5 +1,7 @@
 package price
 
+import "slices"
+
 // Rates are what a shop's work takes and costs: all of it is the shop's own.
 type Rates struct {
 	RatesNamed
@@ -18,6 +20,39 @@ type Rates struct {
 	Rates     []Rate
 	Items     []Item
 	Materials []Item
+	Notes     []Note
+}
+
+// Note is what a reader of a price should know of some methods.
+type Note struct {
+	For  []string // methods and groups; Everything or Replaced
+	Says string
+}
+
+// Steps are those of the work in their order, by which lines are listed. Rates may
+// name others, which come before the materials.
+func Steps() []string {
+	return []string{"travel", "papers", "strip", "measure", "set_up", "cut", "weld", "cool", "make", "press", "finish", "bolt", "inspect", "refit"}
+}
+
+// MaterialStep is the step under which materials are listed.
+const MaterialStep = "materials"
+
+// rank is the place of a line in the order of the work.
+func (l Line) rank() int {
+	if l.Step == MaterialStep {
+		return len(Steps()) + 1
+	}
+	if i := slices.Index(Steps(), l.Step); i >= 0 {
+		return i
+	}
+	return len(Steps())
+}
+
+// InOrder sorts lines by the steps of the work, and keeps the order of the rates
+// within a step.
+func InOrder(lines []Line) {
+	slices.SortStableFunc(lines, func(a, b Line) int { return a.rank() - b.rank() })
 }
 
 // Rate is the price of an hour of one kind of people or place.

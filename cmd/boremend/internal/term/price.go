@@ -48,9 +48,9 @@ func (w pricing) job(h Header) {
 		return
 	}
 	t := w.Total
-	w.Labelled("Price:", w.halfAndMost(t.Price))
+	w.Labelled("Price:", w.halfAndMost(t.Price)+".")
 	w.Labelled("Down:", w.halfAndMost(t.Downtime)+".")
-	w.Labelled("Most:", mostOf(t.Drivers))
+	w.Labelled("Most:", mostOf(t.Drivers, true))
 }
 
 // bore is the answer for one bore.
@@ -61,9 +61,9 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 	} else {
 		m := b.Methods[0]
 		w.Labelled("Do:", m.Title+".")
-		w.Labelled("Price:", w.halfAndMost(m.Price))
+		w.Labelled("Price:", w.halfAndMost(m.Price)+".")
 		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m)+".")
-		w.Labelled("Most:", mostOf(m.Drivers))
+		w.Labelled("Most:", mostOf(m.Drivers, false))
 		if len(m.Widened) > 0 {
 			w.Labelled("Wide:", "Ranges are wide while "+names(m.Widened)+be(m.Widened)+" not known.")
 		}
@@ -101,20 +101,20 @@ func allowed(m price.MethodPrice) string {
 	return "; it may stand " + hours(*m.DowntimeAllowed) + " h"
 }
 
-// mostOf names what makes most of the spread.
-func mostOf(drivers []price.SpreadShare) string {
+// mostOf names what makes most of the spread; in a whole job, at which bore.
+func mostOf(drivers []price.SpreadShare, whole bool) string {
 	if len(drivers) == 0 {
 		return "Nothing in it is uncertain."
 	}
 	said := make([]string, 0, 3)
 	for _, d := range drivers[:min(3, len(drivers))] {
 		where := ""
-		if d.Bore != "" && len(said) == 0 {
-			where = ""
+		if whole && d.Bore != "" {
+			where = ", " + d.Bore
 		}
 		said = append(said, d.Means+where+" ("+partOf(d.Share)+")")
 	}
-	return "The spread of the price comes mostly from: " + strings.Join(said, "; ") + "."
+	return "Most of the spread is " + strings.Join(said, "; ") + "."
 }
 
 // sideBySide compares the methods that stand, and a new part.
@@ -133,9 +133,26 @@ func (w pricing) sideBySide(b price.BorePrice) {
 		return
 	}
 	w.Table(head, rows)
+	w.otherNotes(b)
 	if both := withDowntime(b); both != nil {
 		w.Heading("With what the standing machine costs")
 		w.Table([]string{"method", "50 %", "80 %", "of which the machine standing"}, both)
+	}
+}
+
+// otherNotes says what a reader should know of the methods that are not advised; what
+// holds for the advised one as well stands with it.
+func (w pricing) otherNotes(b price.BorePrice) {
+	var said []string
+	if len(b.Methods) > 0 && b.Methods[0].Advised {
+		said = b.Methods[0].Notes
+	}
+	for _, m := range b.Methods {
+		for _, note := range m.Notes {
+			if !slices.Contains(said, note) {
+				w.Item("-", plain(m.Method)+": "+note)
+			}
+		}
 	}
 }
 
@@ -145,6 +162,9 @@ func withDowntime(b price.BorePrice) [][]string {
 		if m.PriceAndDowntime != nil {
 			rows = append(rows, []string{m.Method, amount(m.PriceAndDowntime.P50), amount(m.PriceAndDowntime.P80), amount(m.DowntimeCost.P50)})
 		}
+	}
+	if r := b.Replacement; r.PriceAndDowntime != nil {
+		rows = append(rows, []string{"new part", amount(r.PriceAndDowntime.P50), amount(r.PriceAndDowntime.P80), amount(r.DowntimeCost.P50)})
 	}
 	return rows
 }
@@ -193,6 +213,9 @@ func (w pricing) newPart(h Header, b price.BorePrice) {
 	}
 	w.Para("The part: " + w.figure(*r.PartPrice, w.Currency) + ", " + from + ".")
 	w.Para("With taking off and putting on: " + w.halfAndMost(*r.Price) + ". The machine stands, waiting for the part included: " + w.halfAndMost(*r.Downtime) + ".")
+	for _, note := range r.Notes {
+		w.Item("!", note)
+	}
 	if r.RatioNow != nil {
 		text := "The part costs " + number(*r.RatioNow) + " times the advised repair"
 		if r.RatioStated != nil {
@@ -208,17 +231,29 @@ func (w pricing) lines(b price.BorePrice, method string) {
 		return m.Method == method || method == "" && m.Advised
 	})
 	if i < 0 {
+		if method != "" {
+			w.Heading("Line by line")
+			w.Para("There is no price for " + plain(method) + ": see above.")
+		}
 		return
 	}
 	m := b.Methods[i]
 	w.Heading("Line by line: " + m.Title)
-	w.Para("Hours and amounts are low / likely / high; so is the cost in " + w.Currency + ".")
+	w.Para("Hours, amounts and costs (" + w.Currency + ") as low / likely / high.")
 	rows := make([][]string, len(m.Lines))
 	for i, l := range m.Lines {
 		rows[i] = []string{plain(l.Step), w.takes(l), costs(l), w.what(l)}
 	}
-	rows = append(rows, []string{"sum", w.three(m.Hours.Estimate, "h"), three(m.Price.Estimate, amount), "if every item went well, as usual, or badly at once"})
+	rows = append(rows,
+		[]string{"SUM", three(m.Hours.Estimate, hours) + " h", three(m.Price.Estimate, whole), "If all went well at once, as usual, or badly at once"},
+		[]string{"STANDS", three(m.Downtime.Estimate, hours) + " h", "", "Calendar of the machine, nights and waiting included"})
 	w.Table([]string{"step", "takes", "costs", "what"}, rows)
+	for _, note := range m.Notes {
+		w.Item("!", note)
+	}
+	if len(w.Bores) > 1 {
+		w.Para("What goes by the visit or by the axis is shared in equal parts by the bores that need it, each done as advised.")
+	}
 	w.sure(m)
 }
 
@@ -234,7 +269,7 @@ func costs(l price.Line) string {
 	if l.Sort == price.Waiting {
 		return "waiting"
 	}
-	return three(l.Cost, amount)
+	return three(l.Cost, whole)
 }
 
 // what says what a line is, what it goes by and who is paid for it.
@@ -242,7 +277,7 @@ func (w pricing) what(l price.Line) string {
 	text := capital(l.Means)
 	switch {
 	case l.Wide:
-		text += "; wide, " + l.From
+		text += "; WIDE, " + l.From
 	case l.Unit != "":
 		text += "; " + w.amountOf(l.Count, l.Unit) + " by the " + l.From
 	case l.SharedBy > 1:
@@ -324,12 +359,23 @@ func amount(v float64) string {
 	return strconv.FormatFloat(v, 'f', 2, 64)
 }
 
+// whole amounts of money, for columns.
+func whole(v float64) string { return strconv.FormatFloat(math.Round(v), 'f', 0, 64) }
+
 // hours: tenths below a hundred.
 func hours(v float64) string {
 	if math.Abs(v) >= 100 {
 		return strconv.FormatFloat(math.Round(v), 'f', 0, 64)
 	}
 	return trimmed(v, 1)
+}
+
+// short numbers: tenths, and hundredths below one.
+func short(v float64) string {
+	if math.Abs(v) < 1 {
+		return trimmed(v, 2)
+	}
+	return hours(v)
 }
 
 // number with two decimals at most, and small ones with two digits.
@@ -360,12 +406,12 @@ func three(e price.Estimate, show func(float64) string) string {
 // three writes an estimate of hours or of a material in the units of the reader.
 func (w pricing) three(e price.Estimate, unit string) string {
 	factor, shown := w.inUnits(unit)
-	return three(e.Times(factor), number) + " " + shown
+	return three(e.Times(factor), short) + " " + shown
 }
 
 func (w pricing) amountOf(v float64, unit string) string {
 	factor, shown := w.inUnits(unit)
-	return number(v*factor) + " " + shown
+	return short(v*factor) + " " + shown
 }
 
 // inUnits turns kilograms and cubic metres into what readers of inches buy by.
