@@ -16,6 +16,6 @@ func (a *app) rulebookCommand() *cobra.Command {
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
-	cmd.AddCommand(a.rulebookCheckCommand())
+	cmd.AddCommand(a.rulebookCheckCommand(), a.rulebookGapsCommand())
 	return cmd
 }
