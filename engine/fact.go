@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -273,4 +274,18 @@ func (f *Fact) words() string {
 		return "yes or no"
 	}
 	return "a " + f.Kind.String()
+}
+
+// Takes reports whether a value may be given for the fact: a number within its
+// range, and whole where it counts.
+func (f *Fact) Takes(v float64) bool {
+	switch {
+	case f.Sort == Choice:
+		return v >= 0 && v < float64(len(f.Choices)) && v == math.Trunc(v)
+	case f.Sort == YesNo:
+		return v == 0 || v == 1
+	case f.Kind == quantity.Count && v != math.Trunc(v):
+		return false
+	}
+	return v >= f.Low && v <= f.High
 }

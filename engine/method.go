@@ -46,6 +46,7 @@ func (l *loader) readMethods(v *level, f *document.File) {
 func (l *loader) methodSet(f *document.File, n *yaml.Node) []int {
 	wanted := make([]bool, len(l.book.Methods))
 	for i, word := range f.Words(n) {
+		l.book.named = append(l.book.named, word)
 		found := word == everyMethod
 		for m, method := range l.book.Methods {
 			if word == everyMethod || word == method.Name || contains(method.Groups, word) {
@@ -78,3 +79,7 @@ func (l *loader) methodWords() []string {
 	}
 	return words
 }
+
+// Names reports whether some rule or caution is for a method or group by this
+// very word.
+func (b *Rulebook) Names(word string) bool { return contains(b.named, word) }

@@ -34,6 +34,7 @@ type Rulebook struct {
 	Off      []SwitchedOff
 	Notes    document.Problems // not wrong, but worth a look: what has changed under an overlay
 	subjects []string          // files of rules, in the order of thought
+	named    []string          // every word in a for:
 	program
 }
 

@@ -169,3 +169,20 @@ func (s *State) Outcome(rule int) Truth { return s.conditions[rule] }
 func (s *State) Verdict(method int) (Verdict, float64) {
 	return s.tallies[method].verdict(), s.tallies[method].known
 }
+
+// Counts reports whether a rule counts as holding, given what it does while its
+// condition is unknown.
+func (s *State) Counts(rule int) bool {
+	return s.book.Rules[rule].outcome(s.conditions[rule]) == Holds
+}
+
+// Found lists the facts that the state was given.
+func (s *State) Found() Findings {
+	var found Findings
+	for slot, given := range s.given {
+		if given {
+			found = append(found, Finding{Fact: slot, Value: s.number[slot], Origin: Given})
+		}
+	}
+	return found
+}

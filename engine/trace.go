@@ -147,9 +147,7 @@ func (s *State) traceAtom(number int32, units quantity.System) AtomTrace {
 
 // apart says how far the left side lies from the right.
 func apart(margin float64, kind quantity.Kind, units quantity.System) string {
-	if kind == quantity.Temperature {
-		kind = quantity.TemperatureChange
-	}
+	kind = kind.Difference()
 	side := "over"
 	switch {
 	case margin == 0:
