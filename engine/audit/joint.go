@@ -166,7 +166,7 @@ func (j *joint) set(i int, known bool, value float64) {
 
 // possible reports whether the joint can be, under every book.
 func (j *joint) possible() bool {
-	return !slices.ContainsFunc(j.views, func(v *view) bool { return !v.state.Possible(v.floors) })
+	return !slices.ContainsFunc(j.views, func(v *view) bool { return !v.state.PossibleAsPut(v.floors) })
 }
 
 // passes is how often every fact is looked at for its most ordinary value.
@@ -210,7 +210,7 @@ func quietest(book *engine.Rulebook, s *engine.State, slot int, floors []engine.
 	for _, v := range stops(book, slot) {
 		s.Set(slot, v)
 		said := saidOf(book, s)
-		if !s.Possible(floors) {
+		if !s.PossibleAsPut(floors) {
 			said += impossible
 		}
 		switch {

@@ -67,7 +67,7 @@ var edges = kind{
 					continue
 				}
 				report(Finding{Severity: Note, About: other.About, Others: otherThan(other.About, one.About),
-					Says: fmt.Sprintf("`%s` and `%s` put %s itself on different sides.", one.Text, other.Text, s.format(one.Threshold, f.Kind)),
+					Says:    fmt.Sprintf("`%s` and `%s` put %s itself on different sides.", one.Text, other.Text, s.format(one.Threshold, f.Kind)),
 					Witness: shown(s.book, s.only(slot, f, one.Threshold), s.options.Units)})
 			}
 		}
