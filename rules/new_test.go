@@ -229,6 +229,25 @@ func TestOver(t *testing.T) {
 	}
 }
 
+// TestOverUnreadable names only the mistake in the file that says over:, and not
+// all that is missing from a whole rulebook.
+func TestOverUnreadable(t *testing.T) {
+	for text, want := range map[string]string{
+		"title: Ours\nedition: 1\nover:\n":       `:3:6: there is no rulebook "" to lie over (write over: house, or the way to another folder from this one, such as ../our-rules)`,
+		"title: Ours\n\tedition: 1\n":            ":2:1: is not valid YAML: found a tab character that violates indentation (look at this line and the ones around it: indentation, quotes, a missing colon)",
+		"title: Ours\nedition: 1\nover: [a]\n":   `:3:7: there is no rulebook "" to lie over (write over: house, or the way to another folder from this one, such as ../our-rules)`,
+		"title: Ours\nedition: 1\nover: House\n": `:3:7: there is no rulebook "House" to lie over (write over: house, or the way to another folder from this one, such as ../our-rules)`,
+	} {
+		path := filepath.Join(begin(t), "rulebook.yaml")
+		if err := os.WriteFile(path, []byte(text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if _, err := rules.Load(filepath.Dir(path)); err == nil || err.Error() != path+want {
+			t.Errorf("got  %v\nwant %s", err, path+want)
+		}
+	}
+}
+
 // TestOverlayCases reads the cases of the house, which name rules that an
 // overlay has switched off.
 func TestOverlayCases(t *testing.T) {
