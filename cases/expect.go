@@ -29,6 +29,9 @@ func (r *reader) expect(n *yaml.Node) *Expect {
 	fields := r.Fields(n, "advice", "may_stand", "no_go", "not_advised", "provisional", "narrow", "cautions", "holds", "fails")
 	methods := r.book.MethodNames()
 	rules, cautions := r.book.RuleNames(), r.book.CautionNames()
+	for _, off := range r.book.Off { // a case of the rulebook below may expect it
+		rules, cautions = append(rules, off.Rule), append(cautions, off.Rule)
+	}
 	e := &Expect{
 		Advice: r.known(fields["advice"], methods), MayStand: r.known(fields["may_stand"], methods),
 		NoGo: r.known(fields["no_go"], methods), NotAdvised: r.known(fields["not_advised"], methods),

@@ -94,6 +94,7 @@ type Reason struct {
 	Source  string  `json:"source"`
 	Trust   string  `json:"trust"`
 	Points  float64 `json:"points"`
+	Of      string  `json:"of"` // title of the layer whose rule it is
 	File    string  `json:"file"`
 	Line    int     `json:"line"`
 	// IfUnknown marks a rule that counts as holding because nobody knows.
@@ -108,6 +109,7 @@ type CautionShown struct {
 	Text       string   `json:"text"`
 	Refs       []string `json:"refs"`
 	At         []string `json:"at"`
+	Of         string   `json:"of"` // title of the layer that has it
 	SaidIf     string   `json:"said_if,omitempty"`
 	UntilKnown bool     `json:"until_known,omitempty"`
 }
@@ -199,7 +201,7 @@ func (s *State) standing(m int, units quantity.System) MethodStanding {
 func (s *State) reason(r *Rule, condition Truth, units quantity.System) Reason {
 	return Reason{
 		Rule: r.Name, Effect: r.Effect.String(), Outcome: r.outcome(condition).String(), Text: r.because.fill(s, units),
-		Source: r.Source, Trust: r.Trust, Points: r.Points, File: r.File, Line: r.Line,
+		Source: r.Source, Trust: r.Trust, Points: r.Points, Of: r.Of, File: r.File, Line: r.Line,
 		UntilKnown: condition == Unknown && r.IfUnknown == Hold,
 	}
 }
@@ -274,7 +276,7 @@ func (s *State) cautions(method int, units quantity.System) []CautionShown {
 		if condition == Fails || condition == Unknown && c.IfUnknown != Hold {
 			continue
 		}
-		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, SaidIf: c.SaidIf, UntilKnown: condition == Unknown}
+		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, Of: c.Of, SaidIf: c.SaidIf, UntilKnown: condition == Unknown}
 		for _, r := range c.Refs {
 			out.Refs = append(out.Refs, r.String())
 		}
@@ -282,7 +284,7 @@ func (s *State) cautions(method int, units quantity.System) []CautionShown {
 	}
 	for i, r := range s.book.Rules {
 		if r.Effect == Caution && slices.Contains(r.For, method) && r.outcome(s.conditions[i]) == Holds {
-			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}})
+			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}, Of: r.Of})
 		}
 	}
 	slices.SortStableFunc(shown, func(a, b CautionShown) int {

@@ -16,22 +16,26 @@ type Method struct {
 	Sizes  []string // calculations that size it
 	File   string
 	Line   int
+	Of     string // title of the layer that has it
 }
 
 // everyMethod is the word in for: that stands for all methods.
 const everyMethod = "all"
 
 // readMethods decodes methods.yaml, whose order settles ties.
-func (l *loader) readMethods(f *document.File) {
+func (l *loader) readMethods(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "method", "title", "plain", "groups", "start", "sizes")
 		f.Require(n, fields, "method", "title", "plain", "start")
-		m := &Method{File: f.Name, Line: n.Line, Groups: f.Words(fields["groups"]), Sizes: f.Words(fields["sizes"])}
+		m := &Method{File: f.Name, Line: n.Line, Of: v.Title, Groups: f.Words(fields["groups"]), Sizes: f.Words(fields["sizes"])}
 		m.Name, _ = f.Text(fields["method"])
 		m.Title, _ = f.Text(fields["title"])
 		m.Plain, _ = f.Text(fields["plain"])
 		m.Start, _ = l.points(f, fields["start"])
-		if m.Name == "" || !l.claim(f, fields["method"], "method", m.Name) {
+		if m.Name == "" || !l.claim(v, f, fields["method"], "method", m.Name) {
 			continue
 		}
 		l.book.Methods = append(l.book.Methods, m)

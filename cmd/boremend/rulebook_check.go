@@ -22,6 +22,7 @@ type checked struct {
 	Rules    int           `json:"rules"`
 	Cautions int           `json:"cautions"`
 	audit.Checked
+	overlaid
 }
 
 func (a *app) rulebookCheckCommand() *cobra.Command {
@@ -63,13 +64,14 @@ is doubtful.`,
 
 // check questions a rulebook that loads and shows what was found.
 func (a *app) check(book *engine.Rulebook, strict bool) error {
+	units := a.system(quantity.Millimetre)
 	out := checked{Rulebook: named(book), Facts: len(book.Facts), Limits: len(book.Limits), Methods: len(book.Methods),
-		Rules: len(book.Rules), Cautions: len(book.Cautions)}
-	options := audit.Options{Units: a.system(quantity.Millimetre), ReadElsewhere: readBySheets(book)}
+		Rules: len(book.Rules), Cautions: len(book.Cautions), overlaid: overlay(book, units)}
+	options := audit.Options{Units: units, ReadElsewhere: readBySheets(book)}
 	a.stoppable("Questions answered", func(ctx context.Context, report func(done, total int)) {
 		out.Checked = audit.Check(ctx, book, options, report)
 	})
-	if err := a.show(out, term.Check(book, out.Checked)); err != nil {
+	if err := a.show(out, term.Check(book, out.Checked, units)); err != nil {
 		return err
 	}
 	if out.Count(audit.Wrong) > 0 || strict && out.Count(audit.Doubtful) > 0 {
