@@ -19,6 +19,7 @@ type CautionNote struct {
 	Refs      []Ref
 	File      string
 	Line      int
+	words     []string // of for:, as written
 }
 
 // Ref is a reference and how well it is known.
@@ -39,7 +40,8 @@ func (l *loader) readCautions(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "caution", "danger", "for", "at", "if", "said_if", "if_unknown", "text", "refs")
 		f.Require(n, fields, "caution", "danger", "for", "text", "refs")
-		c := &CautionNote{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"]), At: f.Words(fields["at"])}
+		c := &CautionNote{File: f.Name, Line: n.Line, At: f.Words(fields["at"])}
+		c.For, c.words = l.methodSet(f, fields["for"])
 		for i, step := range c.At {
 			if !contains(l.book.Steps, step) {
 				f.Report(fields["at"].Content[i], document.DidYouMean(step, l.book.Steps), "the rulebook names no step %q", step)

@@ -55,6 +55,7 @@ type Rule struct {
 	File      string
 	Line      int
 	because   template
+	words     []string // of for:, as written
 }
 
 // outcome is what the rule counts as, given how its condition came out.
@@ -70,7 +71,8 @@ func (l *loader) readRules(f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "rule", "for", "effect", "if", "because", "source", "trust", "points", "if_unknown")
 		f.Require(n, fields, "rule", "for", "effect", "if", "because", "source", "trust")
-		r := &Rule{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"])}
+		r := &Rule{File: f.Name, Line: n.Line}
+		r.For, r.words = l.methodSet(f, fields["for"])
 		r.Name, _ = f.Text(fields["rule"])
 		r.Because, _ = f.Text(fields["because"])
 		r.Source, _ = l.sources(f, fields["source"])

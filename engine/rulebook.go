@@ -18,25 +18,30 @@ import (
 // Rulebook is a folder of YAML, loaded, checked and compiled. It never changes
 // after loading and may be used by many goroutines at once.
 type Rulebook struct {
-	Title    string
-	Edition  string
-	SHA256   string
-	Narrow   float64 // a lead of at most this many points is narrow
-	Fallback int     // the method when none stands
-	Facts    []*Fact
-	Limits   []*Limit
-	Methods  []*Method
-	Rules    []*Rule
-	Cautions []*CautionNote
-	Steps    []string // of the work, in their order; cautions stand at them
-	subjects []string // files of rules, in the order of thought
+	Title       string
+	Edition     string
+	SHA256      string
+	Narrow      float64 // a lead of at most this many points is narrow
+	Fallback    int     // the method when none stands
+	Facts       []*Fact
+	Limits      []*Limit
+	Methods     []*Method
+	Rules       []*Rule
+	Cautions    []*CautionNote
+	Steps       []string       // of the work, in their order; cautions stand at them
+	subjects    []string       // files of rules, in the order of thought
+	file        string         // rulebook.yaml, as shown
+	slots       map[string]int // of the facts, by name
+	ruleNumbers map[string]int
+	// What a variant of the rulebook is compiled from.
+	functions map[string]*Function
+	parsed    map[formulaKey]parsedFormula
 	program
 }
 
 // loader gathers a rulebook and everything that is wrong with it.
 type loader struct {
 	book         *Rulebook
-	functions    map[string]*Function
 	files        []*document.File
 	claimed      map[string]string // kind and name to the place of the first
 	limits       map[string]*Limit
@@ -46,6 +51,7 @@ type loader struct {
 	conditions   []written // of the rules, then of the cautions, in their order; no node where there is none
 	config       *conf.Config
 	subjectNodes []*yaml.Node
+	varies       bool // a rulebook is compiled anew, with what others share
 }
 
 // written is a formula with the place where it stands.
@@ -75,12 +81,12 @@ const (
 // every problem found, as document.Problems.
 func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 	l := &loader{
-		book:      &Rulebook{},
-		functions: map[string]*Function{}, claimed: map[string]string{}, limits: map[string]*Limit{},
+		book:    &Rulebook{functions: map[string]*Function{}, parsed: map[formulaKey]parsedFormula{}},
+		claimed: map[string]string{}, limits: map[string]*Limit{},
 		slots: map[string]int{}, broken: map[string]bool{}, formulaNodes: map[*Fact]formulaNodes{},
 	}
 	for i := range functions {
-		l.functions[functions[i].Name] = &functions[i]
+		l.book.functions[functions[i].Name] = &functions[i]
 	}
 	digest := sha256.New()
 	open := func(name string) *document.File {
@@ -104,6 +110,8 @@ func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 	if _, err := fs.Stat(fsys, cautionFile); err == nil {
 		l.readCautions(open(cautionFile))
 	}
+	l.book.numberRules()
+	l.book.slots = l.slots
 	l.book.SHA256 = hex.EncodeToString(digest.Sum(nil))
 	l.compile()
 	if err := l.problems(); err != nil {
@@ -156,6 +164,7 @@ func (l *loader) readTitle(f *document.File) {
 	if !f.Require(f.Root, fields, "title", "edition", "narrow", "fallback") {
 		return
 	}
+	l.book.file = f.Name
 	l.book.Title, _ = f.Text(fields["title"])
 	l.book.Edition, _ = f.Text(fields["edition"])
 	l.book.Narrow, _ = f.Number(fields["narrow"])
@@ -211,7 +220,10 @@ func (l *loader) condition(f *document.File, n *yaml.Node, text *string) {
 
 // Fact returns the number of the named fact, or -1.
 func (b *Rulebook) Fact(name string) int {
-	return slices.IndexFunc(b.Facts, func(f *Fact) bool { return f.Name == name })
+	if slot, known := b.slots[name]; known {
+		return slot
+	}
+	return -1
 }
 
 // Method returns the number of the named method, or -1.
@@ -221,7 +233,21 @@ func (b *Rulebook) Method(name string) int {
 
 // Rule returns the number of the named rule, or -1.
 func (b *Rulebook) Rule(name string) int {
-	return slices.IndexFunc(b.Rules, func(r *Rule) bool { return r.Name == name })
+	if rule, known := b.ruleNumbers[name]; known {
+		return rule
+	}
+	return -1
+}
+
+// numberRules notes where each rule stands. Of two with one name, which is a
+// problem of its own, the first counts.
+func (b *Rulebook) numberRules() {
+	b.ruleNumbers = make(map[string]int, len(b.Rules))
+	for i, r := range b.Rules {
+		if _, taken := b.ruleNumbers[r.Name]; !taken {
+			b.ruleNumbers[r.Name] = i
+		}
+	}
 }
 
 // FactNames lists the facts that a job may state.
@@ -229,6 +255,18 @@ func (b *Rulebook) FactNames() []string {
 	var names []string
 	for _, f := range b.Facts {
 		if !f.WorkedOut() {
+			names = append(names, f.Name)
+		}
+	}
+	return names
+}
+
+// WorkedOutNames lists the facts that may have a value that nobody found: those
+// that are worked out, and those with an assumption.
+func (b *Rulebook) WorkedOutNames() []string {
+	var names []string
+	for _, f := range b.Facts {
+		if f.WorkedOut() || f.Assume != "" {
 			names = append(names, f.Name)
 		}
 	}
