@@ -19,16 +19,16 @@ type checked struct {
 }
 
 func (a *app) rulebookCommand() *cobra.Command {
-	cmd := &cobra.Command{Use: "rulebook", Short: "Check a rulebook",
+	cmd := &cobra.Command{Use: "rulebook", Short: "Check a rulebook, and the cases that watch it",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 0 {
-				return useError{fmt.Sprintf("unknown command %q", "rulebook "+args[0]), "boremend rulebook check"}
+				return useError{fmt.Sprintf("unknown command %q", "rulebook "+args[0]), "check, coverage or mutate"}
 			}
 			return nil
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
-	cmd.AddCommand(a.rulebookCheckCommand())
+	cmd.AddCommand(a.rulebookCheckCommand(), a.rulebookCoverageCommand(), a.rulebookMutateCommand())
 	return cmd
 }
 
