@@ -1,0 +1,62 @@
+package main
+
+import (
+	"boremend/cases"
+	"boremend/cmd/boremend/internal/paper"
+	"boremend/engine"
+	"boremend/engine/explain"
+	"boremend/knowledge"
+)
+
+// paperJob gathers what the papers of a job are written from.
+func (a *app) paperJob(book *engine.Rulebook, job *cases.Job, date string) paper.Job {
+	units := a.system(job.Units)
+	out := paper.Job{Name: job.Name, About: job.About, Invented: job.Invented, Units: units, Book: book, Date: date, Tool: "boremend, " + version()}
+	s := sizer{book: book, units: units, sleeve: knowledge.UsualSleeve}
+	for _, bore := range job.Bores {
+		out.Bores = append(out.Bores, s.paperBore(bore))
+	}
+	return out
+}
+
+func (s sizer) paperBore(bore cases.Bore) paper.Bore {
+	out := paper.Bore{Name: bore.Name, Advice: explain.Advise(s.book, bore.Name, bore.Findings, s.units)}
+	out.Sized, out.Cut = s.paperSized(bore)
+	for _, r := range bore.Readings {
+		out.Readings = append(out.Readings, paper.Reading{DepthMM: r.DepthMM, ClockDeg: r.ClockDeg, DiameterMM: r.DiameterMM, RadiusMM: r.RadiusMM})
+	}
+	if out.Advice.Chosen.Method == s.book.Methods[s.book.Fallback].Name {
+		out.Consent = s.consent(bore)
+	}
+	return out
+}
+
+// paperSized works the sheets of a bore for its papers.
+func (s sizer) paperSized(bore cases.Bore) (paper.Sized, *paper.Cut) {
+	values, shown := s.size(bore)
+	sized := paper.Sized{Method: values.Method, Sheets: shown.Sheets, Cautions: values.Cautions}
+	for _, r := range values.Refused {
+		sized.Refused = append(sized.Refused, paper.Refused(r))
+	}
+	if shown.Cut == nil {
+		return sized, nil
+	}
+	cut := paper.Cut(*shown.Cut)
+	return sized, &cut
+}
+
+// consent is what would be advised and how it would be sized once the maker had
+// agreed. Nil where that changes nothing.
+func (s sizer) consent(bore cases.Bore) *paper.Consent {
+	found, ok := bore.FindingsWithConsent(s.book)
+	if !ok {
+		return nil
+	}
+	bore.Findings = found
+	advice := s.book.Advise(bore.Name, found, s.units)
+	if advice.Chosen.Method == s.book.Methods[s.book.Fallback].Name {
+		return nil
+	}
+	sized, _ := s.paperSized(bore)
+	return &paper.Consent{Advice: advice, Sized: sized}
+}
