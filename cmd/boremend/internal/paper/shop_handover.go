@@ -25,7 +25,7 @@ func (j Job) handOver(w *writer, b Bore) {
 	w.subheading("Until then")
 	for _, c := range b.Sized.Cautions {
 		if c.SaidIf == "" && c.Danger == "danger" {
-			w.note(c.Danger, gradeWords[c.Danger]+", "+c.Caution, cautionText(c))
+			w.note(c.Danger, gradeWords[c.Danger], cautionText(c)+" ["+c.Caution+"]")
 		}
 	}
 }

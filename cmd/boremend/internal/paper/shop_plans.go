@@ -19,7 +19,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 		}
 		rows = append(rows, j.figures(sheet)...)
 		for _, text := range sheet.Warnings {
-			if text = reworded(sentence(text)); !slices.Contains(warnings, text) {
+			if text = plain(reworded(sentence(text))); !slices.Contains(warnings, text) {
 				warnings = append(warnings, text)
 			}
 		}
@@ -35,9 +35,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 	}
 	w.subheading(p.title)
 	w.table([]string{"What", j.unitName(), j.otherName()}, rows)
-	for _, text := range warnings {
-		w.note("warning", "MIND", text)
-	}
+	w.note("warning", "MIND", warnings...)
 }
 
 // figures are the first-page figures of a sheet in both systems of units.
@@ -80,7 +78,7 @@ func (j Job) notEnough(sheet worked.Sheet) []string {
 }
 
 func refusal(r Refused) string {
-	return reworded(sentence(strings.TrimPrefix(r.Why, r.Calculation+": ")))
+	return plain(reworded(sentence(strings.TrimPrefix(r.Why, r.Calculation+": "))))
 }
 
 // strength shows the sheets that belong to no stage, and those that could not be

@@ -98,7 +98,7 @@ func (j Job) stages(w *writer, b Bore) {
 		number++
 		w.subheading(stageTitle(number, s, len(cautions) > 0 && !j.applies(b, s.forWhat)))
 		for _, c := range cautions {
-			w.note(c.Danger, gradeWords[c.Danger]+steps(c, s.steps), cautionText(c))
+			w.note(c.Danger, atSteps(c, s.steps), cautionText(c)+" ["+c.Caution+"]")
 		}
 		if len(again) > 0 {
 			w.small("Mind again: " + strings.Join(again, ", ") + ".")
@@ -155,8 +155,8 @@ func (s Sized) cautionsAt(steps []string, said map[string]bool) (now []engine.Ca
 	return now, again
 }
 
-// steps names the steps at which a caution bites, of those given.
-func steps(c engine.CautionShown, among []string) string {
+// atSteps calls a caution out, with the steps among those given at which it bites.
+func atSteps(c engine.CautionShown, among []string) string {
 	var at []string
 	for _, step := range among {
 		if slices.Contains(c.At, step) && step != "all" {
@@ -164,9 +164,9 @@ func steps(c engine.CautionShown, among []string) string {
 		}
 	}
 	if len(at) == 0 {
-		return ", " + c.Caution
+		return gradeWords[c.Danger]
 	}
-	return " when it comes to: " + strings.Join(at, ", ") + ", " + c.Caution
+	return gradeWords[c.Danger] + " at: " + strings.Join(at, ", ")
 }
 
 // holdsHere are the hold points that end a stage.
