@@ -33,6 +33,7 @@ type Bore struct {
 	Findings engine.Findings
 	Readings []Reading
 	AsBored  []Reading
+	Prices   Prices
 	Expect   *Expect // only in worked cases
 }
 
@@ -82,10 +83,11 @@ type reader struct {
 	job    *Job
 	bare   string // unit of lengths written without one
 	shared *yaml.Node
+	prices Prices // of the whole job
 }
 
 func (r *reader) read() {
-	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "bores", "expect")
+	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "prices", "bores", "expect")
 	if !r.Require(r.Root, fields, "job", "bores") {
 		return
 	}
@@ -98,6 +100,7 @@ func (r *reader) read() {
 		r.units(fields["units"])
 	}
 	r.shared = fields["facts"]
+	r.prices = r.readPrices(fields["prices"], Prices{})
 	bores := r.List(fields["bores"])
 	if len(bores) == 0 && len(r.Problems()) == 0 {
 		r.Report(fields["bores"], "add an entry `- bore: NAME`", "a job needs at least one bore")
@@ -119,7 +122,7 @@ func (r *reader) units(n *yaml.Node) {
 }
 
 func (r *reader) bore(n *yaml.Node) {
-	fields := r.Fields(n, "bore", "facts", "readings", "as_bored")
+	fields := r.Fields(n, "bore", "facts", "prices", "readings", "as_bored")
 	if !r.Require(n, fields, "bore") {
 		return
 	}
@@ -134,6 +137,7 @@ func (r *reader) bore(n *yaml.Node) {
 	b.Findings = r.book.ReadFindings(r.File, facts, r.bare)
 	b.Readings = r.readings(fields["readings"])
 	b.AsBored = r.readings(fields["as_bored"])
+	b.Prices = r.readPrices(fields["prices"], r.prices)
 	b.Findings = r.addReadings(fields["readings"], b)
 	r.book.CheckTogether(b.Findings, r.job.Units, func(fact *engine.Fact, says string) {
 		r.Report(valueOf(facts, fact.Name), "measure both again", "in %s %s", b.Name, says)

@@ -75,6 +75,16 @@ type MethodStanding struct {
 	Missing []string   `json:"missing"`
 }
 
+// WhyOut is the first reason that rules the method out, and empty where none does.
+func (m MethodStanding) WhyOut() string {
+	for _, r := range m.Reasons {
+		if r.Effect == RuleOut.String() && r.Outcome == Holds.String() {
+			return r.Text
+		}
+	}
+	return ""
+}
+
 // Reason is what one rule says of a method.
 type Reason struct {
 	Rule    string  `json:"rule"`
@@ -196,6 +206,12 @@ func (s *State) reason(r *Rule, condition Truth, units quantity.System) Reason {
 
 // unknownUnder adds the asked facts that leave a condition unknown.
 func (s *State) unknownUnder(condition int, missing map[int]bool) {
+	s.unknownBehind(needs{atoms: s.book.readers[condition]}, missing)
+}
+
+// unknownBehind adds the asked facts that are unknown among what is needed, and
+// behind the worked-out facts among it.
+func (s *State) unknownBehind(n needs, missing map[int]bool) {
 	seen := map[int32]bool{}
 	var blame func(n needs)
 	blame = func(n needs) {
@@ -216,7 +232,22 @@ func (s *State) unknownUnder(condition int, missing map[int]bool) {
 			}
 		}
 	}
-	blame(needs{atoms: s.book.readers[condition]})
+	blame(n)
+}
+
+// AskedBehind turns facts that are missing into those that somebody can find out: a
+// worked-out fact into the unknown facts that it waits for. Names that are no facts
+// are left out.
+func (b *Rulebook) AskedBehind(found Findings, facts []string) []string {
+	s := b.NewState()
+	s.Load(found)
+	missing := map[int]bool{}
+	for _, name := range facts {
+		if slot := b.Fact(name); slot >= 0 {
+			s.unknownBehind(needs{slots: []int32{int32(slot)}}, missing)
+		}
+	}
+	return b.names(sortedKeys(missing))
 }
 
 func sortedKeys(set map[int]bool) []int {

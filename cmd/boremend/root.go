@@ -120,7 +120,7 @@ func (a *app) command() *cobra.Command {
 		return useError{err.Error(), "see boremend " + strings.TrimPrefix(cmd.CommandPath(), "boremend ") + " --help"}
 	})
 	root.PersistentPreRunE = func(*cobra.Command, []string) error { return a.checkFlags() }
-	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.sheetCommand(), a.calcCommand(), a.rulebookCommand(), a.formatsTopic())
+	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.priceCommand(), a.sheetCommand(), a.calcCommand(), a.rulebookCommand(), a.formatsTopic())
 	return root
 }
 
@@ -175,19 +175,26 @@ func (a *app) load(path string) (*engine.Rulebook, *cases.Job, error) {
 
 // job loads a job, from standard input for "-", and picks the bores asked for.
 func (a *app) job(path string, book *engine.Rulebook) (*cases.Job, error) {
-	var job *cases.Job
-	var err error
-	if path == "-" {
-		job, err = cases.ReadFrom(a.in, "standard input", book)
-	} else {
-		job, err = cases.Load(path, book)
-	}
+	job, err := a.wholeJob(path, book)
 	if err != nil {
 		return nil, err
 	}
+	job.Bores, err = a.pick(path, job)
+	return job, err
+}
+
+// wholeJob loads a job with all its bores.
+func (a *app) wholeJob(path string, book *engine.Rulebook) (*cases.Job, error) {
+	if path == "-" {
+		return cases.ReadFrom(a.in, "standard input", book)
+	}
+	return cases.Load(path, book)
+}
+
+// pick returns the bores of a job that were asked for.
+func (a *app) pick(path string, job *cases.Job) ([]cases.Bore, error) {
 	if bores := job.Find(a.bore); len(bores) > 0 {
-		job.Bores = bores
-		return job, nil
+		return bores, nil
 	}
 	return nil, useError{fmt.Sprintf("%s has no bore %q", path, a.bore), document.DidYouMean(a.bore, job.BoreNames())}
 }
