@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"slices"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -23,7 +24,7 @@ type sheeted struct {
 }
 
 // sheetFlags is what papers are wanted, and where.
-type sheetFlags struct{ forWhom, as, out, date string }
+type sheetFlags struct{ forWhom, as, out, date, rates string }
 
 func (a *app) sheetCommand() *cobra.Command {
 	var f sheetFlags
@@ -48,6 +49,7 @@ the papers to standard output, and no files unless --out is given.`,
 	flags.StringVar(&f.forWhom, "for", "both", "customer, shop or both")
 	flags.StringVar(&f.as, "as", "both", "html, pdf or both")
 	flags.StringVar(&f.out, "out", "", "folder to write to (default: the one you are in)")
+	flags.StringVar(&f.rates, "rates", "", "file of rates and prices (default: as for price)")
 	flags.StringVar(&f.date, "date", "", "date on the papers, as 2026-11-25 (default: today)")
 	return cmd
 }
@@ -57,14 +59,14 @@ func (a *app) sheet(path string, f sheetFlags) error {
 	if err := f.check(); err != nil {
 		return err
 	}
-	book, job, err := a.load(path)
+	job, err := a.paperJob(path, f)
 	if err != nil {
 		return err
 	}
-	papers := paper.Papers(a.paperJob(book, job, f.date), f.forWhom)
-	out := sheeted{Job: job.Name, Rulebook: named(book), Date: f.date, Papers: papers, Files: []string{}}
+	papers := paper.Papers(job, f.forWhom)
+	out := sheeted{Job: job.Name, Rulebook: named(job.Book), Date: f.date, Papers: papers, Files: []string{}}
 	if a.format != "json" || f.out != "" {
-		if out.Files, err = writePapers(papers, f, paper.FileName(job.Name)); err != nil {
+		if out.Files, err = writePapers(papers, f, paper.FileName(strings.TrimSpace(job.Name+" "+a.bore))); err != nil {
 			return err
 		}
 	}

@@ -3,20 +3,36 @@ package main
 import (
 	"boremend/cases"
 	"boremend/cmd/boremend/internal/paper"
-	"boremend/engine"
 	"boremend/engine/explain"
 	"boremend/knowledge"
 )
 
 // paperJob gathers what the papers of a job are written from.
-func (a *app) paperJob(book *engine.Rulebook, job *cases.Job, date string) paper.Job {
+func (a *app) paperJob(path string, f sheetFlags) (paper.Job, error) {
+	book, err := a.rulebook()
+	if err != nil {
+		return paper.Job{}, err
+	}
+	rates, err := a.ratesFrom(f.rates, book)
+	if err != nil {
+		return paper.Job{}, err
+	}
+	job, err := a.wholeJob(path, book)
+	if err != nil {
+		return paper.Job{}, err
+	}
+	bores, err := a.pick(path, job)
+	if err != nil {
+		return paper.Job{}, err
+	}
 	units := a.system(job.Units)
-	out := paper.Job{Name: job.Name, About: job.About, Invented: job.Invented, Units: units, Book: book, Date: date, Tool: "boremend, " + version()}
 	s := sizer{book: book, units: units, sleeve: knowledge.UsualSleeve}
-	for _, bore := range job.Bores {
+	offer := priceJob(book, job, rates, units, s.sleeve)
+	out := paper.Job{Name: job.Name, About: job.About, Invented: job.Invented, Units: units, Book: book, Date: f.date, Tool: "boremend, " + version(), Offer: &offer}
+	for _, bore := range bores {
 		out.Bores = append(out.Bores, s.paperBore(bore))
 	}
-	return out
+	return out, nil
 }
 
 func (s sizer) paperBore(bore cases.Bore) paper.Bore {

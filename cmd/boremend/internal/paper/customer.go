@@ -14,7 +14,7 @@ func Customer(j Job) Document {
 			part(w, b)
 		}
 	}
-	for _, part := range []func(*writer){j.mustDo, j.approvals, j.ownersCautions, j.signing, j.imprint} {
+	for _, part := range []func(*writer){j.costs, j.mustDo, j.approvals, j.ownersCautions, j.signing, j.imprint} {
 		part(w)
 	}
 	return j.document("customer", "Worn bore: what we found and what we advise", w.blocks)
@@ -22,12 +22,8 @@ func Customer(j Job) Document {
 
 // opening names the job and answers in a line for each bore.
 func (j Job) opening(w *writer) {
-	rows := [][2]string{{"Job", given(j.Name)}}
-	if j.About != "" {
-		rows = append(rows, [2]string{"About", given(j.About)})
-	}
-	rows = append(rows, [2]string{"Date", j.Date})
-	w.pairs(rows)
+	w.pairs([][2]string{{"Job", given(j.Name)}, {"Date", j.Date}})
+	w.para(given(j.About))
 	if j.Invented {
 		w.note("", "EXAMPLE", "This machine and this job are invented, for demonstration.")
 	}

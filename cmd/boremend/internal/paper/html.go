@@ -5,8 +5,12 @@ import (
 	"encoding/base64"
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 )
+
+// longWord is the length from which a word in a table may be broken anywhere.
+const longWord = 24
 
 //go:embed page.gohtml
 var pageTemplate string
@@ -29,8 +33,9 @@ func HTML(d Document) ([]byte, error) {
 		"picture": func(jpeg []byte) template.URL {
 			return template.URL("data:image/jpeg;base64," + base64.StdEncoding.EncodeToString(jpeg))
 		},
-		"tag":   func(level int) int { return level + 1 },
-		"blank": func(text string) bool { return text == "" },
+		"long": func(cell string) bool {
+			return slices.ContainsFunc(strings.Fields(cell), func(word string) bool { return len(word) > longWord })
+		},
 	})
 	if _, err := t.Parse(pageTemplate); err != nil {
 		return nil, fmt.Errorf("the template of papers: %w", err)

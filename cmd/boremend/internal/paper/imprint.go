@@ -3,6 +3,7 @@ package paper
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"strings"
 
 	"boremend/engine/quantity"
 )
@@ -16,7 +17,7 @@ func (j Job) document(forWhom, title string, blocks []Block) Document {
 	return Document{For: forWhom, Title: title, Subject: given(j.Name), Blocks: blocks, Page: page, Date: j.Date, Mark: Mark(j.Name),
 		Foot: []string{
 			"Advice, not a certificate.  " + given(j.Book.Title) + ", edition " + given(j.Book.Edition) + ", SHA-256 " + short(j.Book.SHA256) + ".",
-			j.Tool + ".  " + j.Date + ".",
+			j.Tool + ", " + j.Date + ". " + j.rates(),
 		}}
 }
 
@@ -37,8 +38,18 @@ func (j Job) imprint(w *writer) {
 	rows := [][2]string{
 		{"Rulebook", given(j.Book.Title) + ", edition " + given(j.Book.Edition)},
 		{"SHA-256 of the rulebook", j.Book.SHA256},
+		{"Rates", strings.TrimPrefix(j.rates(), "Rates: ")},
 		{"Made with", j.Tool},
 		{"Date", j.Date},
 	}
 	w.pairs(rows)
+}
+
+// rates names the rates that the prices were worked by.
+func (j Job) rates() string {
+	if j.Offer == nil {
+		return "Rates: none, nothing was priced."
+	}
+	r := j.Offer.Rates
+	return "Rates: " + given(r.Title) + ", edition " + given(r.Edition) + " of " + r.Date + ", SHA-256 " + short(r.SHA256) + "."
 }

@@ -3,6 +3,7 @@ package paper
 import (
 	"boremend/engine"
 	"boremend/engine/quantity"
+	"boremend/knowledge/price"
 	"boremend/knowledge/worked"
 )
 
@@ -16,6 +17,7 @@ type Job struct {
 	Date     string // YYYY-MM-DD
 	Tool     string // the program and its version
 	Bores    []Bore
+	Offer    *price.Offer // nil where nothing was priced
 }
 
 // Bore is one bore, judged and sized.

@@ -35,8 +35,11 @@ func (j Job) bench(b Bore) []func(*writer, Bore) {
 
 // stopped reports whether the advice is to stop and ask.
 func (j Job) stopped(b Bore) bool {
-	return b.Advice.Chosen.Method == j.Book.Methods[j.Book.Fallback].Name
+	return b.Advice.Chosen.Method == j.fallback()
 }
+
+// fallback is the method that stops and asks.
+func (j Job) fallback() string { return j.Book.Methods[j.Book.Fallback].Name }
 
 // papersHeld leaves room for the numbers of permits and locks.
 func (j Job) papersHeld(w *writer) {

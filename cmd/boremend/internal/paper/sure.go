@@ -92,8 +92,10 @@ func (k known) standing(method string) engine.MethodStanding {
 	return engine.MethodStanding{}
 }
 
+func number(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
 func points(v float64) string {
-	text := strconv.FormatFloat(v, 'f', -1, 64)
+	text := number(v)
 	if v == 1 || v == -1 {
 		return text + " point"
 	}
