@@ -145,10 +145,10 @@ type Line struct {
 
 // SpreadShare is how much of the spread of a price one item makes.
 type SpreadShare struct {
-	Item  string  `json:"item"`
-	Means string  `json:"means"`
-	Bore  string  `json:"bore,omitempty"` // in the total of a job; empty for what bores share
-	Share float64 `json:"share"`          // of the variance, 0 to 1
+	Item  string   `json:"item"`
+	Means string   `json:"means"`
+	Bores []string `json:"bores"` // that it is done for
+	Share float64  `json:"share"` // of the variance, 0 to 1
 }
 
 // Unpriced is a method without a price, and why.

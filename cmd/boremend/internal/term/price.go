@@ -50,7 +50,7 @@ func (w pricing) job(h Header) {
 	t := w.Total
 	w.Labelled("Price:", w.halfAndMost(t.Price)+".")
 	w.Labelled("Down:", w.halfAndMost(t.Downtime)+".")
-	w.Labelled("Most:", mostOf(t.Drivers, true))
+	w.Labelled("Most:", mostOf(t.Drivers, len(w.Bores)))
 }
 
 // bore is the answer for one bore.
@@ -63,7 +63,7 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 		w.Labelled("Do:", m.Title+".")
 		w.Labelled("Price:", w.halfAndMost(m.Price)+".")
 		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m)+".")
-		w.Labelled("Most:", mostOf(m.Drivers, false))
+		w.Labelled("Most:", mostOf(m.Drivers, 1))
 		if len(m.Widened) > 0 {
 			w.Labelled("Wide:", "Ranges are wide while "+names(m.Widened)+be(m.Widened)+" not known.")
 		}
@@ -101,16 +101,17 @@ func allowed(m price.MethodPrice) string {
 	return "; it may stand " + hours(*m.DowntimeAllowed) + " h"
 }
 
-// mostOf names what makes most of the spread; in a whole job, at which bore.
-func mostOf(drivers []price.SpreadShare, whole bool) string {
+// mostOf names what makes most of the spread; of a job with
+// several bores, at which.
+func mostOf(drivers []price.SpreadShare, bores int) string {
 	if len(drivers) == 0 {
 		return "Nothing in it is uncertain."
 	}
 	said := make([]string, 0, 3)
 	for _, d := range drivers[:min(3, len(drivers))] {
 		where := ""
-		if whole && d.Bore != "" {
-			where = ", " + d.Bore
+		if bores > len(d.Bores) {
+			where = ", " + strings.Join(d.Bores, " and ")
 		}
 		said = append(said, d.Means+where+" ("+partOf(d.Share)+")")
 	}
@@ -392,7 +393,7 @@ func trimmed(v float64, decimals int) string {
 }
 
 func partOf(share float64) string {
-	return strconv.FormatFloat(math.Round(100*share), 'f', 0, 64) + " %"
+	return strconv.FormatFloat(math.Round(100*share), 'f', 0, 64) + "%"
 }
 
 // three writes low, likely and high.
