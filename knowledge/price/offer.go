@@ -174,8 +174,10 @@ type Replacement struct {
 	RatioStated *float64 `json:"ratio_stated"`
 	RatioNow    *float64 `json:"ratio_now"`
 	// Price and Downtime with taking off and putting on; nil where not known.
-	Price    *Spread `json:"price"`
-	Downtime *Spread `json:"downtime"`
+	Price    *Spread       `json:"price"`
+	Hours    *Spread       `json:"hours"`
+	Downtime *Spread       `json:"downtime"`
+	Drivers  []SpreadShare `json:"drivers"`
 	// DowntimeCost and PriceAndDowntime as in MethodPrice.
 	DowntimeCost     *Spread  `json:"downtime_cost"`
 	PriceAndDowntime *Spread  `json:"price_and_downtime"`

@@ -60,7 +60,7 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 		w.noPrice(b)
 	} else {
 		m := b.Methods[0]
-		w.Labelled("Do:", m.Title+".")
+		w.Labelled("Do:", m.Title+withConditions(m.Verdict)+".")
 		w.Labelled("Price:", w.halfAndMost(m.Price)+".")
 		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m)+".")
 		w.Labelled("Most:", mostOf(m.Drivers, 1))
@@ -74,6 +74,13 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 	if w.Rates.Example {
 		w.Labelled("Mind:", "Invented example rates: replace them with your own before anybody sees a price.")
 	}
+}
+
+func withConditions(verdict string) string {
+	if words := conditionWords[verdict]; words != "" {
+		return ": " + words
+	}
+	return ""
 }
 
 // noPrice says why the advised method has none.
@@ -105,7 +112,7 @@ func allowed(m price.MethodPrice) string {
 // several bores, at which.
 func mostOf(drivers []price.SpreadShare, bores int) string {
 	if len(drivers) == 0 {
-		return "Nothing in it is uncertain."
+		return "of the spread: none, every figure is exact."
 	}
 	said := make([]string, 0, 3)
 	for _, d := range drivers[:min(3, len(drivers))] {
@@ -115,7 +122,7 @@ func mostOf(drivers []price.SpreadShare, bores int) string {
 		}
 		said = append(said, d.Means+where+" ("+partOf(d.Share)+")")
 	}
-	return "Most of the spread is " + strings.Join(said, "; ") + "."
+	return "of the spread is " + strings.Join(said, "; ") + "."
 }
 
 // sideBySide compares the methods that stand, and a new part.
@@ -127,7 +134,7 @@ func (w pricing) sideBySide(b price.BorePrice) {
 		rows = append(rows, []string{m.Method, amount(m.Price.P50), amount(m.Price.P80), hours(m.Hours.P50), hours(m.Downtime.P50), driverNames(m.Drivers)})
 	}
 	if r := b.Replacement; r.Price != nil {
-		rows = append(rows, []string{"new part", amount(r.Price.P50), amount(r.Price.P80), "", hours(r.Downtime.P50), "see below"})
+		rows = append(rows, []string{"new part", amount(r.Price.P50), amount(r.Price.P80), hours(r.Hours.P50), hours(r.Downtime.P50), driverNames(r.Drivers)})
 	}
 	if len(rows) == 0 {
 		w.Para("Nothing can be priced yet.")
@@ -278,7 +285,7 @@ func (w pricing) what(l price.Line) string {
 	text := capital(l.Means)
 	switch {
 	case l.Wide:
-		text += "; WIDE, " + l.From
+		text += "; WIDE: " + plain(l.From)
 	case l.Unit != "":
 		text += "; " + w.amountOf(l.Count, l.Unit) + " by the " + l.From
 	case l.SharedBy > 1:
