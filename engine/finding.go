@@ -109,7 +109,7 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 	if !ok {
 		return finding, false
 	}
-	if !fact.mayBe(reading.Value) {
+	if !fact.Takes(reading.Value) {
 		f.Report(value, fact.rangeInWords()+", or unknown", "%s cannot be %s", fact.Name, strings.TrimSpace(finding.Written))
 		return finding, false
 	}
@@ -119,9 +119,6 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 	}
 	return finding, true
 }
-
-// mayBe reports whether a number lies in the range of the fact.
-func (f *Fact) mayBe(v float64) bool { return !f.Ranged || v >= f.Low && v <= f.High }
 
 func (f *Fact) rangeInWords() string {
 	low, high := quantity.Quantity{Value: f.Low, Kind: f.Kind}, quantity.Quantity{Value: f.High, Kind: f.Kind}

@@ -74,7 +74,7 @@ func (fact *Fact) readShown(f *document.File, n *yaml.Node) (float64, bool) {
 		return 0, ok
 	}
 	v, ok := plainNumber(f, n)
-	if ok && !fact.mayBe(v) {
+	if ok && !fact.Takes(v) {
 		f.Report(n, fact.rangeInWords(), "%s cannot be %s %s", fact.Name, n.Value, fact.Unit())
 		return 0, false
 	}

@@ -39,6 +39,15 @@ func Load(dir string) (*engine.Rulebook, error) {
 	return load(layers...)
 }
 
+// Below loads what the overlay in a folder lies over.
+func Below(dir string) (*engine.Rulebook, error) {
+	layers, err := layersOf(dir, mostLayers)
+	if err != nil {
+		return nil, err
+	}
+	return load(layers[:len(layers)-1]...)
+}
+
 func houseLayer() engine.Layer { return engine.Layer{Files: house, Shown: HouseName} }
 
 // mostLayers ends a chain of overlays that lie over each other in a circle.

@@ -7,9 +7,9 @@ import (
 	"boremend/engine/quantity"
 )
 
-// Overlay adds what an overlay changes of the rulebook that it lies over, and
+// overlay adds what an overlay changes of the rulebook that it lies over, and
 // what has changed under it.
-func Overlay(p *Page, book *engine.Rulebook, units quantity.System) {
+func overlay(p *Page, book *engine.Rulebook, units quantity.System) {
 	if len(book.Over) == 0 {
 		return
 	}

@@ -5,11 +5,12 @@ import (
 	"boremend/engine/quantity"
 )
 
-// overlaid is what JSON says of a rulebook that lies over another.
+// overlaid is the JSON of what an overlay changes, and of what has changed under
+// it.
 type overlaid struct {
 	Replaced []replaced           `json:"replaced,omitempty"`
 	Off      []engine.SwitchedOff `json:"off,omitempty"`
-	Notes    []noted              `json:"notes"`
+	Moved    []moved              `json:"moved,omitempty"`
 }
 
 // replaced is a limit that an overlay sets otherwise.
@@ -19,8 +20,8 @@ type replaced struct {
 	Line int    `json:"line"`
 }
 
-// noted is one thing that is not wrong but wants a look.
-type noted struct {
+// moved is something that wants a look, because what lies under it has changed.
+type moved struct {
 	File   string `json:"file"`
 	Line   int    `json:"line"`
 	Column int    `json:"column"`
@@ -28,16 +29,15 @@ type noted struct {
 	Remedy string `json:"remedy"`
 }
 
-// overlay collects what an overlay changes and what has changed under it.
-func overlay(book *engine.Rulebook, units quantity.System) overlaid {
-	out := overlaid{Off: book.Off, Notes: []noted{}}
+func overlaidBy(book *engine.Rulebook, units quantity.System) overlaid {
+	o := overlaid{Off: book.Off}
 	for _, l := range book.Limits {
 		if r, ok := l.Replaced(units); ok {
-			out.Replaced = append(out.Replaced, replaced{r, l.File, l.Line})
+			o.Replaced = append(o.Replaced, replaced{r, l.File, l.Line})
 		}
 	}
 	for _, n := range book.Notes {
-		out.Notes = append(out.Notes, noted(n))
+		o.Moved = append(o.Moved, moved(n))
 	}
-	return out
+	return o
 }
