@@ -19,7 +19,7 @@ type CautionNote struct {
 	Refs      []Ref
 	File      string
 	Line      int
-	Of        string // title of the layer that has it
+	Of        string   // title of the layer that has it
 	words     []string // of for:, as written
 }
 
