@@ -1,5 +1,9 @@
 package draw
 
+import "errors"
+
+var errNotYet = errors.New("not drawn yet")
+
 // Share is how often a method comes out on top, from 0 to 1.
 type Share struct {
 	Title string
