@@ -29,12 +29,18 @@ func (s *sheet) arrow(tip, from point, length, width float64) {
 	s.fill(narrow, polyline(true, tip, at(root.X-uy*width/2, root.Y+ux*width/2), at(root.X+uy*width/2, root.Y-ux*width/2)))
 }
 
-// leader draws a line through points to what it points at, with an arrowhead on an
-// edge.
-func (s *sheet) leader(points ...point) {
+// dotRadius is that of the dot in which a leader ends inside a surface.
+const dotRadius = 0.6
+
+// leader draws a line through points to what it points at: an arrowhead on an
+// edge, or a dot inside a surface.
+func (s *sheet) leader(inside bool, points ...point) {
 	last := len(points) - 1
-	s.halo(points...)
 	s.draw(narrow, polyline(false, points...))
+	if inside {
+		s.fill(narrow, circle(points[last], dotRadius))
+		return
+	}
 	s.arrow(points[last], points[last-1], arrowLength, arrowWidth)
 }
 
@@ -115,8 +121,9 @@ type label struct {
 	dimension    bool
 	y1, y2       float64
 	from1, from2 float64
-	// What a note points at.
+	// What a note points at: an edge, or with inside a surface.
 	target point
+	inside bool
 }
 
 // wanted is the height at which the label would like to stand.
@@ -168,7 +175,7 @@ func (s *sheet) column(x float64, side int, labels ...label) canvas.Rect {
 func (s *sheet) lead(l label, level, x, y, way float64) {
 	knee := at(x-way*2, y)
 	if !l.dimension {
-		s.leader(at(x, y), knee, l.target)
+		s.leader(l.inside, at(x, y), knee, l.target)
 		return
 	}
 	low, high := min(l.y1, l.y2), max(l.y1, l.y2)
