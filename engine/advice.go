@@ -266,24 +266,19 @@ func sortedKeys(set map[int]bool) []int {
 func (s *State) cautions(method int, units quantity.System) []CautionShown {
 	shown := []CautionShown{}
 	for i, c := range s.book.Cautions {
-		if !slices.Contains(c.For, method) {
+		if !s.warns(i, method) {
 			continue
 		}
-		condition := Holds
-		if root := s.book.rulesAt + i; s.book.conditions[root] >= 0 {
-			condition = s.conditions[root]
-		}
-		if condition == Fails || condition == Unknown && c.IfUnknown != Hold {
-			continue
-		}
-		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, Of: c.Of, SaidIf: c.SaidIf, UntilKnown: condition == Unknown}
+		root := s.book.rulesAt + i
+		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, Of: c.Of, SaidIf: c.SaidIf,
+			UntilKnown: s.book.conditions[root] >= 0 && s.conditions[root] == Unknown}
 		for _, r := range c.Refs {
 			out.Refs = append(out.Refs, r.String())
 		}
 		shown = append(shown, out)
 	}
 	for i, r := range s.book.Rules {
-		if r.Effect == Caution && slices.Contains(r.For, method) && r.outcome(s.conditions[i]) == Holds {
+		if s.ruleWarns(i, method) {
 			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}, Of: r.Of})
 		}
 	}
@@ -304,7 +299,7 @@ func (b *Rulebook) CautionsFor(found Findings, method string, units quantity.Sys
 func (s *State) notChecked() []string {
 	names := []string{}
 	for i, r := range s.book.Rules {
-		if r.IfUnknown == Silent && s.conditions[i] == Unknown {
+		if s.NotChecked(i) {
 			names = append(names, r.Name)
 		}
 	}

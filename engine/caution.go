@@ -19,7 +19,8 @@ type CautionNote struct {
 	Refs      []Ref
 	File      string
 	Line      int
-	Of        string // title of the layer that has it
+	Of        string   // title of the layer that has it
+	words     []string // of for:, as written
 }
 
 // Ref is a reference and how well it is known.
@@ -43,7 +44,8 @@ func (l *loader) readCautions(v *level, f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "caution", "danger", "for", "at", "if", "said_if", "if_unknown", "text", "refs")
 		f.Require(n, fields, "caution", "danger", "for", "text", "refs")
-		c := &CautionNote{File: f.Name, Line: n.Line, Of: v.Title, For: l.methodSet(f, fields["for"]), At: f.Words(fields["at"])}
+		c := &CautionNote{File: f.Name, Line: n.Line, Of: v.Title, At: f.Words(fields["at"])}
+		c.For, c.words = l.methodSet(f, fields["for"])
 		for i, step := range c.At {
 			if !contains(l.book.Steps, step) {
 				f.Report(fields["at"].Content[i], document.DidYouMean(step, l.book.Steps), "the rulebook names no step %q", step)

@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"slices"
+
 	"gopkg.in/yaml.v3"
 
 	"boremend/engine/document"
@@ -42,24 +44,26 @@ func (l *loader) readMethods(v *level, f *document.File) {
 	}
 }
 
-// methodSet decodes for: into the numbers of the methods, in their order.
-func (l *loader) methodSet(f *document.File, n *yaml.Node) []int {
-	wanted := make([]bool, len(l.book.Methods))
-	for i, word := range f.Words(n) {
-		l.book.named = append(l.book.named, word)
-		found := word == everyMethod
-		for m, method := range l.book.Methods {
-			if word == everyMethod || word == method.Name || contains(method.Groups, word) {
-				wanted[m], found = true, true
-			}
-		}
-		if !found {
+// methodSet decodes for: into the numbers of the methods, in their order, and
+// returns its words as well.
+func (l *loader) methodSet(f *document.File, n *yaml.Node) (methods []int, words []string) {
+	words = f.Words(n)
+	l.book.named = append(l.book.named, words...)
+	for i, word := range words {
+		if !contains(l.methodWords(), word) {
 			f.Report(n.Content[i], document.DidYouMean(word, l.methodWords()), "unknown method or group %q", word)
 		}
 	}
+	return l.book.methodsOf(words), words
+}
+
+// methodsOf lists the methods that some words of for: stand for.
+func (b *Rulebook) methodsOf(words []string) []int {
 	var methods []int
-	for m, in := range wanted {
-		if in {
+	for m, method := range b.Methods {
+		if slices.ContainsFunc(words, func(word string) bool {
+			return word == everyMethod || word == method.Name || contains(method.Groups, word)
+		}) {
 			methods = append(methods, m)
 		}
 	}

@@ -57,6 +57,7 @@ type Rule struct {
 	Of        string // title of the layer that has it
 	layer     int
 	because   template
+	words     []string // of for:, as written
 }
 
 // outcome is what the rule counts as, given how its condition came out.
@@ -75,7 +76,8 @@ func (l *loader) readRules(v *level, f *document.File) {
 	for _, n := range f.List(f.Root) {
 		fields := f.Fields(n, "rule", "for", "effect", "if", "because", "source", "trust", "points", "if_unknown")
 		f.Require(n, fields, "rule", "for", "effect", "if", "because", "source", "trust")
-		r := &Rule{File: f.Name, Line: n.Line, Of: v.Title, layer: v.number, For: l.methodSet(f, fields["for"])}
+		r := &Rule{File: f.Name, Line: n.Line, Of: v.Title, layer: v.number}
+		r.For, r.words = l.methodSet(f, fields["for"])
 		r.Name, _ = f.Text(fields["rule"])
 		r.Because, _ = f.Text(fields["because"])
 		r.Source, _ = l.sources(f, fields["source"])

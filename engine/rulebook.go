@@ -19,29 +19,34 @@ import (
 // Rulebook is a folder of YAML, loaded, checked and compiled. It never changes
 // after loading and may be used by many goroutines at once.
 type Rulebook struct {
-	Title    string
-	Edition  string
-	Over     []Edition // what an overlay lies over, the nearest first
-	SHA256   string    // of all layers
-	Narrow   float64   // a lead of at most this many points is narrow
-	Fallback int       // the method when none stands
-	Facts    []*Fact
-	Limits   []*Limit
-	Methods  []*Method
-	Rules    []*Rule
-	Cautions []*CautionNote
-	Steps    []string // of the work, in their order; cautions stand at them
-	Off      []SwitchedOff
-	Notes    document.Problems // not wrong, but worth a look: what has changed under an overlay
-	subjects []string          // files of rules, in the order of thought
-	named    []string          // every word in a for:
+	Title       string
+	Edition     string
+	Over        []Edition // what an overlay lies over, the nearest first
+	SHA256      string    // of all layers
+	Narrow      float64   // a lead of at most this many points is narrow
+	Fallback    int       // the method when none stands
+	Facts       []*Fact
+	Limits      []*Limit
+	Methods     []*Method
+	Rules       []*Rule
+	Cautions    []*CautionNote
+	Steps       []string // of the work, in their order; cautions stand at them
+	Off         []SwitchedOff
+	Notes       document.Problems // not wrong, but worth a look: what has changed under an overlay
+	subjects    []string          // files of rules, in the order of thought
+	named       []string          // every word in a for:
+	file        string            // rulebook.yaml, as shown
+	slots       map[string]int    // of the facts, by name
+	ruleNumbers map[string]int
+	// What a variant of the rulebook is compiled from.
+	functions map[string]*Function
+	parsed    map[formulaKey]parsedFormula
 	program
 }
 
 // loader gathers a rulebook and everything that is wrong with it.
 type loader struct {
 	book         *Rulebook
-	functions    map[string]*Function
 	files        []*document.File
 	claimed      map[string]string // kind and name to the place of the first
 	limits       map[string]*Limit
@@ -55,6 +60,7 @@ type loader struct {
 	levels       []*level
 	levelOf      map[string]int // kind and name to the number of the level that declares it
 	off          []*offEntry
+	varies       bool // a rulebook is compiled anew, with what others share
 }
 
 // written is a formula with the place where it stands.
@@ -87,13 +93,13 @@ func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 // LoadOver is Load for a whole rulebook with overlays over it, the lowest first.
 func LoadOver(functions []Function, layers ...Layer) (*Rulebook, error) {
 	l := &loader{
-		book:      &Rulebook{},
-		functions: map[string]*Function{}, claimed: map[string]string{}, limits: map[string]*Limit{},
+		book:    &Rulebook{functions: map[string]*Function{}, parsed: map[formulaKey]parsedFormula{}},
+		claimed: map[string]string{}, limits: map[string]*Limit{},
 		slots: map[string]int{}, broken: map[string]bool{}, formulaNodes: map[*Fact]formulaNodes{},
 		digest: sha256.New(), levelOf: map[string]int{},
 	}
 	for i := range functions {
-		l.functions[functions[i].Name] = &functions[i]
+		l.book.functions[functions[i].Name] = &functions[i]
 	}
 	for i, layer := range layers {
 		v := &level{Layer: layer, number: i}
@@ -120,6 +126,8 @@ func LoadOver(functions []Function, layers ...Layer) (*Rulebook, error) {
 		l.readCautions(v, l.open(v, cautionFile))
 	}
 	l.checkOff()
+	l.book.numberRules()
+	l.book.slots = l.slots
 	l.book.SHA256 = hex.EncodeToString(l.digest.Sum(nil))
 	l.compile()
 	if err := l.problems(); err != nil {
@@ -195,6 +203,7 @@ func (l *loader) readEdition(v *level, f *document.File) {
 		l.book.Over = slices.Insert(l.book.Over, 0, l.levels[v.number-1].Edition)
 	}
 	l.book.Title, l.book.Edition = v.Title, v.Edition.Edition
+	l.book.file = f.Name
 }
 
 // readDefaults decodes the part of rulebook.yaml that needs the methods.
@@ -255,7 +264,10 @@ func (l *loader) condition(f *document.File, n *yaml.Node, text *string) {
 
 // Fact returns the number of the named fact, or -1.
 func (b *Rulebook) Fact(name string) int {
-	return slices.IndexFunc(b.Facts, func(f *Fact) bool { return f.Name == name })
+	if slot, known := b.slots[name]; known {
+		return slot
+	}
+	return -1
 }
 
 // Method returns the number of the named method, or -1.
@@ -265,7 +277,21 @@ func (b *Rulebook) Method(name string) int {
 
 // Rule returns the number of the named rule, or -1.
 func (b *Rulebook) Rule(name string) int {
-	return slices.IndexFunc(b.Rules, func(r *Rule) bool { return r.Name == name })
+	if rule, known := b.ruleNumbers[name]; known {
+		return rule
+	}
+	return -1
+}
+
+// numberRules notes where each rule stands. Of two with one name, which is a
+// problem of its own, the first counts.
+func (b *Rulebook) numberRules() {
+	b.ruleNumbers = make(map[string]int, len(b.Rules))
+	for i, r := range b.Rules {
+		if _, taken := b.ruleNumbers[r.Name]; !taken {
+			b.ruleNumbers[r.Name] = i
+		}
+	}
 }
 
 // FactNames lists the facts that a job may state.
@@ -273,6 +299,18 @@ func (b *Rulebook) FactNames() []string {
 	var names []string
 	for _, f := range b.Facts {
 		if !f.WorkedOut() {
+			names = append(names, f.Name)
+		}
+	}
+	return names
+}
+
+// WorkedOutNames lists the facts that may have a value that nobody found: those
+// that are worked out, and those with an assumption.
+func (b *Rulebook) WorkedOutNames() []string {
+	var names []string
+	for _, f := range b.Facts {
+		if f.WorkedOut() || f.Assume != "" {
 			names = append(names, f.Name)
 		}
 	}

@@ -112,7 +112,13 @@ func (a *app) command() *cobra.Command {
 		return useError{err.Error(), "see boremend " + strings.TrimPrefix(cmd.CommandPath(), "boremend ") + " --help"}
 	})
 	root.PersistentPreRunE = func(*cobra.Command, []string) error { return a.checkFlags() }
-	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.priceCommand(), a.calcCommand(), a.rulebookCommand(), a.rulesTopic(), a.formatsTopic())
+	root.AddCommand(
+		a.intakeCommand(), a.adviseCommand(), a.explainCommand(),
+		a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(),
+		a.sizeCommand(), a.calcCommand(), a.priceCommand(), a.sheetCommand(),
+		a.rulebookCommand(),
+		a.rulesTopic(), a.formatsTopic(),
+	)
 	return root
 }
 
