@@ -101,6 +101,22 @@ func TestOver(t *testing.T) {
 	}
 }
 
+// TestOverReasons says in a reason whose limits the rule reads.
+func TestOverReasons(t *testing.T) {
+	b := mustLoadOver(t, ours)
+	a := b.Advise("kitchen", findings(t, b, "{wall: 30 mm, load: 16 kg}"), quantity.Millimetre)
+	for _, m := range a.Methods {
+		for _, r := range m.Reasons {
+			switch {
+			case r.Rule != "wall-too-thin" && len(r.Replaced) > 0:
+				t.Errorf("%s reads no limit that was replaced: %+v", r.Rule, r.Replaced)
+			case r.Rule == "wall-too-thin" && (len(r.Replaced) != 1 || r.Replaced[0].Of != "Our flat" || r.Text != "Only 30 mm; an anchor needs 38.1 mm."):
+				t.Errorf("%+v", r)
+			}
+		}
+	}
+}
+
 // TestOverProblems makes one mistake in the overlay at a time. Each must be
 // named with its place and a remedy, and nothing else with it.
 func TestOverProblems(t *testing.T) {

@@ -215,11 +215,13 @@ func (s *State) withNumbers(formula string, units quantity.System) string {
 // replacedIn lists the limits in a formula whose value an overlay has changed.
 func (b *Rulebook) replacedIn(formula string, units quantity.System) []LimitReplaced {
 	var found []LimitReplaced
-	for _, word := range words.FindAllString(formula, -1) {
-		for _, l := range b.Limits {
-			if r, ok := l.Replaced(units); ok && word == "limit."+l.Name {
-				found = append(found, r)
-			}
+	if len(b.Over) == 0 {
+		return nil
+	}
+	named := words.FindAllString(formula, -1)
+	for _, l := range b.Limits {
+		if r, ok := l.Replaced(units); ok && contains(named, "limit."+l.Name) {
+			found = append(found, r)
 		}
 	}
 	return found

@@ -160,6 +160,14 @@ func TestNewNeverOverwrites(t *testing.T) {
 			}
 		})
 	}
+	t.Run("this folder", func(t *testing.T) {
+		t.Chdir(t.TempDir())
+		for _, dir := range []string{".", ""} {
+			if _, err := rules.NewOverlay(dir); err == nil || err.Error() != ".: is the folder that you are in (name a folder that is not there yet)" {
+				t.Errorf("%q: %v", dir, err)
+			}
+		}
+	})
 	t.Run("empty folder", func(t *testing.T) {
 		parent := t.TempDir()
 		if _, err := rules.NewOverlay(parent); err != nil {
