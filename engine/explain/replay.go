@@ -69,14 +69,27 @@ func Again(book *engine.Rulebook, saved engine.Advice, found engine.Findings, un
 	return r, err
 }
 
-// alike compares two advices as they are written down.
+// alike compares two advices as they are written down. Where the folder of the
+// rulebook lay when they were given does not count.
 func alike(a, b engine.Advice) (bool, error) {
-	one, err := json.Marshal(a)
+	one, err := json.Marshal(withoutFiles(a))
 	if err != nil {
 		return false, err
 	}
-	other, err := json.Marshal(b)
+	other, err := json.Marshal(withoutFiles(b))
 	return bytes.Equal(one, other), err
+}
+
+func withoutFiles(a engine.Advice) engine.Advice {
+	a.Methods = slices.Clone(a.Methods)
+	for i := range a.Methods {
+		reasons := slices.Clone(a.Methods[i].Reasons)
+		for k := range reasons {
+			reasons[k].File = ""
+		}
+		a.Methods[i].Reasons = reasons
+	}
+	return a
 }
 
 // part is what a rule says in an advice.
