@@ -26,7 +26,7 @@ type Expect struct {
 }
 
 func (r *reader) expect(n *yaml.Node) *Expect {
-	fields := r.Fields(n, "advice", "may_stand", "no_go", "not_advised", "provisional", "narrow", "cautions", "holds", "fails")
+	fields, _ := r.Entry(n, expectKeys)
 	methods := r.book.MethodNames()
 	rules, cautions := r.book.RuleNames(), r.book.CautionNames()
 	e := &Expect{

@@ -22,8 +22,7 @@ type Limit struct {
 // that several kinds share.
 func (l *loader) readLimits(f *document.File) {
 	for _, n := range f.List(f.Root) {
-		fields := f.Fields(n, "limit", "is", "means", "source", "trust", "kind")
-		f.Require(n, fields, "limit", "is", "means", "source")
+		fields, _ := f.Entry(n, limitKeys)
 		limit := &Limit{File: f.Name, Line: n.Line, Trust: "usual"}
 		limit.Name, _ = f.Text(fields["limit"])
 		limit.Means, _ = f.Text(fields["means"])

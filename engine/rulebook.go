@@ -152,8 +152,8 @@ func (l *loader) readTitle(f *document.File) {
 	if f.Root == nil {
 		return
 	}
-	fields := f.Fields(f.Root, "title", "edition", "narrow", "fallback", "subjects", "steps")
-	if !f.Require(f.Root, fields, "title", "edition", "narrow", "fallback") {
+	fields, complete := f.Entry(f.Root, titleKeys)
+	if !complete {
 		return
 	}
 	l.book.Title, _ = f.Text(fields["title"])
