@@ -17,12 +17,14 @@ const (
 	ruleName = `^[a-z0-9_-]+$`
 )
 
-// plainName is a name that a rulebook may give. An unquoted 12 is a name, too.
+// plainName is a name that a rulebook may give. An unquoted true is a name, too,
+// and of a rule so is 12.
 func plainName(pattern string) *Schema {
+	types := []string{"string", "boolean"}
 	if pattern == ruleName {
-		return &Schema{AnyOf: []*Schema{{Type: "string", Pattern: pattern}, {Type: "integer"}, {Type: "boolean"}}}
+		types = append(types, "integer")
 	}
-	return &Schema{Type: "string", Pattern: pattern}
+	return &Schema{Type: types, Pattern: pattern}
 }
 
 // sources is one source or a list of them.
