@@ -31,6 +31,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 	job.If, job.Else = &schema.Schema{Required: []string{"units"}}, unitsNeeded()
 	job.Defs = schema.Properties{
 		{Name: "facts", Is: facts},
+		{Name: "readings", Is: schema.List(readingSchema())},
 		{Name: "facts_with_units", Is: withUnit},
 		{Name: "readings_with_units", Is: schema.List(readingValues(false))},
 	}
@@ -38,16 +39,20 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 }
 
 func boreSchema() *schema.Schema {
-	entry := schema.Entry(readingKeys, nil)
-	values := readingValues(true)
-	for i := range entry.Properties {
-		entry.Properties[i].Is = values.Properties[i].Is.Means(readingKeys[i].Means)
-	}
-	entry.OneOf = []*schema.Schema{{Required: []string{"diameter"}}, {Required: []string{"radius"}}}
+	readings := &schema.Schema{Ref: "#/$defs/readings"}
 	return schema.Entry(boreKeys, map[string]*schema.Schema{
-		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"},
-		"readings": schema.List(entry), "as_bored": schema.List(entry),
+		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "readings": readings, "as_bored": readings,
 	})
+}
+
+func readingSchema() *schema.Schema {
+	values := map[string]*schema.Schema{}
+	for _, p := range readingValues(true).Properties {
+		values[p.Name] = p.Is
+	}
+	entry := schema.Entry(readingKeys, values)
+	entry.OneOf = []*schema.Schema{{Required: []string{"diameter"}}, {Required: []string{"radius"}}}
+	return entry
 }
 
 // readingValues says what the numbers of a reading look like.

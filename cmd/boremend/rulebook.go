@@ -19,7 +19,7 @@ type checked struct {
 }
 
 func (a *app) rulebookCommand() *cobra.Command {
-	cmd := &cobra.Command{Use: "rulebook", Short: "Check a rulebook",
+	cmd := &cobra.Command{Use: "rulebook", Short: "Check a rulebook, and help an editor with it",
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 0 {
 				return useError{fmt.Sprintf("unknown command %q", "rulebook "+args[0]), "boremend rulebook check"}
@@ -28,7 +28,7 @@ func (a *app) rulebookCommand() *cobra.Command {
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
-	cmd.AddCommand(a.rulebookCheckCommand())
+	cmd.AddCommand(a.rulebookCheckCommand(), a.rulebookSchemaCommand())
 	return cmd
 }
 

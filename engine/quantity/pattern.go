@@ -19,28 +19,21 @@ const (
 // that Parse takes matches it, and little else does. bare says whether a number
 // may stand without its unit; it always may where the kind has none.
 func Pattern(kind Kind, bare bool) string {
-	unit, share := unitPattern(kind), ""
-	if kind != Temperature && kind != Ratio {
-		share = "|" + unitPattern(Ratio)
-	}
-	give := plusMinus + numberP + `(?:` + unit + share + `)?`
+	unit := unitPattern(kind)
+	give := plusMinus + numberP + shared(kind) + "?"
 	if bare || Unitless(kind) {
-		return "^" + numberP + `(?:` + unit + `)?(?:` + give + `)?` + blank + `*$`
+		return "^" + numberP + unit + "?(?:" + give + ")?" + blank + "*$"
 	}
-	return "^" + numberP + `(?:(?:` + unit + `)(?:` + give + `)?|` + plusMinus + numberP + `(?:` + unit + `))` + blank + `*$`
+	return "^" + numberP + "(?:" + unit + "(?:" + give + ")?|" + plusMinus + numberP + unit + ")" + blank + "*$"
 }
 
 // GiveOrTakePattern returns one for what ParseGiveOrTake takes of a kind.
 func GiveOrTakePattern(kind Kind) string {
-	unit, share := unitPattern(kind), ""
-	if kind != Temperature && kind != Ratio {
-		share = "|" + unitPattern(Ratio)
-	}
 	optional := ""
 	if Unitless(kind) {
 		optional = "?"
 	}
-	return "^(?:" + plusMinus + ")?" + numberP + `(?:` + unit + share + `)` + optional + blank + `*$`
+	return "^(?:" + plusMinus + ")?" + numberP + shared(kind) + optional + blank + "*$"
 }
 
 // Unitless reports whether a number of the kind may stand without a unit
@@ -50,15 +43,28 @@ func Unitless(kind Kind) bool {
 	return ok
 }
 
-// unitPattern matches the units of a kind, with the blanks before them.
-func unitPattern(kind Kind) string {
+// unitPattern matches a unit of one of the kinds, with the blanks before it.
+func unitPattern(kinds ...Kind) string {
 	var words []string
-	for _, word := range spellings(kind) {
-		if word != "" {
-			words = append(words, blank+"*"+spelled(word))
+	for _, kind := range kinds {
+		for _, word := range spellings(kind) {
+			if word != "" {
+				words = append(words, spelled(word))
+			}
 		}
 	}
-	return strings.Join(words, "|")
+	if len(words) == 0 {
+		return "(?:)" // a count has no unit
+	}
+	return "(?:" + blank + "*(?:" + strings.Join(words, "|") + "))"
+}
+
+// shared matches the unit of a give-or-take, which may be a share.
+func shared(kind Kind) string {
+	if kind == Temperature || kind == Ratio {
+		return unitPattern(kind)
+	}
+	return unitPattern(kind, Ratio)
 }
 
 // spelled matches a unit with any pasted signs in it.

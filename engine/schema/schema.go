@@ -116,9 +116,12 @@ func Text() *Schema {
 // List is a list of what is given.
 func List(of *Schema) *Schema { return &Schema{Type: "array", Items: of} }
 
-// OneWord is one of the words.
+// OneWord is one of the words. Where there are none, nothing is right.
 func OneWord(words ...string) *Schema {
 	s := &Schema{}
+	if len(words) == 0 {
+		s.Not = &Schema{}
+	}
 	for _, word := range words {
 		s.Enum = append(s.Enum, written(word)...)
 	}
@@ -152,7 +155,7 @@ func written(word string) []any {
 	return values
 }
 
-// Means returns the schema with a title and a hover text of its own.
+// Means returns the schema with a hover text of its own.
 func (s *Schema) Means(text string) *Schema {
 	out := *s
 	out.Description = text
