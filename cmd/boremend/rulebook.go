@@ -28,7 +28,7 @@ func (a *app) rulebookCommand() *cobra.Command {
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
-	cmd.AddCommand(a.rulebookCheckCommand(), a.rulebookGapsCommand())
+	cmd.AddCommand(a.rulebookCheckCommand(), a.rulebookGapsCommand(), a.rulebookCompareCommand())
 	return cmd
 }
 

@@ -28,6 +28,8 @@ type Sampler struct {
 	probes [][]float64 // by slot
 	aims   []engine.Aim
 	floors []engine.Floor
+	// unknown is the chance with which each fact of the last draw was left unknown.
+	unknown float64
 }
 
 // What a draw is made of.
@@ -59,12 +61,12 @@ func NewSampler(book *engine.Rulebook, seed uint64) *Sampler {
 func (s *Sampler) Draw(number int) {
 	s.source.Seed(s.seed, uint64(number))
 	s.State.Clear()
-	unknown := 0.0
+	s.unknown = 0
 	if s.random.Float64() >= wholeShare {
-		unknown = mostUnknown * s.random.Float64()
+		s.unknown = mostUnknown * s.random.Float64()
 	}
 	for slot, probes := range s.probes {
-		if len(probes) > 0 && (unknown == 0 || s.random.Float64() >= unknown) {
+		if len(probes) > 0 && (s.unknown == 0 || s.random.Float64() >= s.unknown) {
 			s.State.Put(slot, s.value(slot))
 		}
 	}

@@ -42,13 +42,13 @@ type GapKind struct {
 	Error float64 `json:"error"` // of the share, 19 times in 20, because it was sampled
 	// Groups, the most frequent first. Those left off, and how many draws are in
 	// them, are only counted.
-	Groups       []Gap `json:"groups"`
-	GroupsLeft   int   `json:"groups_left_off"`
-	DrawsLeftOff int   `json:"draws_left_off"`
+	Groups       []GapGroup `json:"groups"`
+	GroupsLeft   int        `json:"groups_left_off"`
+	DrawsLeftOff int        `json:"draws_left_off"`
 }
 
-// Gap is one group: joints that are gaps for the same reason.
-type Gap struct {
+// GapGroup is one group: joints that are gaps for the same reason.
+type GapGroup struct {
 	Count int     `json:"count"`
 	Share float64 `json:"share"`
 	Error float64 `json:"error"`
@@ -116,7 +116,7 @@ func FindGaps(ctx context.Context, book *engine.Rulebook, o GapOptions, report R
 		for _, g := range block.groups {
 			if known := groups[g.key]; known != nil {
 				known.count += g.count
-				known.draws = append(known.draws, g.draws...)[:min(candidates, len(known.draws)+len(g.draws))]
+				known.draws = append(known.draws, g.draws...)[:min(triedDraws, len(known.draws)+len(g.draws))]
 				continue
 			}
 			groups[g.key] = g
@@ -148,7 +148,7 @@ func (b *blockOfGaps) add(f *gapFinder, s *engine.State, number int) {
 	for _, g := range b.groups {
 		if g.key == found.key {
 			g.count++
-			if len(g.draws) < candidates {
+			if len(g.draws) < triedDraws {
 				g.draws = append(g.draws, number)
 			}
 			return
@@ -157,12 +157,12 @@ func (b *blockOfGaps) add(f *gapFinder, s *engine.State, number int) {
 	b.groups = append(b.groups, &group{gap: found, count: 1, draws: []int{number}})
 }
 
-// candidates is how many draws of a group are tried for the simplest example.
-const candidates = 6
+// triedDraws is how many draws of a group are tried for the simplest example.
+const triedDraws = 6
 
 // kindOfGaps lists the groups of one kind with their examples.
 func kindOfGaps(name string, book *engine.Rulebook, groups map[string]*group, done int, o GapOptions) GapKind {
-	out := GapKind{Kind: name, Groups: []Gap{}}
+	out := GapKind{Kind: name, Groups: []GapGroup{}}
 	var list []*group
 	for _, g := range groups {
 		if g.of == name {
@@ -184,8 +184,8 @@ func kindOfGaps(name string, book *engine.Rulebook, groups map[string]*group, do
 }
 
 // describe names what is responsible for a group and finds its simplest example.
-func (g *group) describe(book *engine.Rulebook, done int, o GapOptions) Gap {
-	out := Gap{Count: g.count, Rules: []string{}, Methods: []string{}, Unknown: []string{}}
+func (g *group) describe(book *engine.Rulebook, done int, o GapOptions) GapGroup {
+	out := GapGroup{Count: g.count, Rules: []string{}, Methods: []string{}, Unknown: []string{}}
 	out.Share, out.Error = share(g.count, done)
 	for _, i := range g.rules {
 		out.Rules = append(out.Rules, book.Rules[i].Name)

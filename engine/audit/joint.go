@@ -11,7 +11,7 @@ import (
 // facts are those that any of the books asks for, matched by name.
 type joint struct {
 	views []*view
-	facts []*fact
+	facts []*jointFact
 	units quantity.System // of the reader
 }
 
@@ -24,9 +24,9 @@ type view struct {
 	words  [][]int // by fact and word of the joint: the word of the book, or -1
 }
 
-// fact is one fact of a joint. The value of a choice is a word in its list,
+// jointFact is one fact of a joint. The value of a choice is a word in its list,
 // which holds the words of all books.
-type fact struct {
+type jointFact struct {
 	*engine.Fact // as the first book that asks for it declares it
 	words        []string
 	known        bool
@@ -45,8 +45,8 @@ func newJoint(units quantity.System, books ...*engine.Rulebook) *joint {
 	for _, book := range books {
 		usual := ordinary(book)
 		for slot, f := range book.Facts {
-			if !f.WorkedOut() && !slices.ContainsFunc(j.facts, func(g *fact) bool { return g.Name == f.Name }) {
-				own := &fact{Fact: f, words: j.wordsOf(f.Name), usual: usual[slot]}
+			if !f.WorkedOut() && !slices.ContainsFunc(j.facts, func(g *jointFact) bool { return g.Name == f.Name && sameFact(g.Fact, f) }) {
+				own := &jointFact{Fact: f, words: j.wordsOf(f.Name), usual: usual[slot]}
 				if f.Sort == engine.Number {
 					own.usualText, own.usual = rounded(f, own.usual, units)
 				}
@@ -76,11 +76,11 @@ func (j *joint) wordsOf(name string) (words []string) {
 
 // match finds the facts of a joint in the book. One that is of another sort or
 // kind there, or is worked out, is another fact of the same name.
-func (v *view) match(facts []*fact) {
+func (v *view) match(facts []*jointFact) {
 	for _, f := range facts {
 		slot := v.book.Fact(f.Name)
 		if slot >= 0 {
-			if own := v.book.Facts[slot]; own.WorkedOut() || own.Sort != f.Sort || own.Kind != f.Kind {
+			if !sameFact(f.Fact, v.book.Facts[slot]) {
 				slot = -1
 			}
 		}

@@ -1,0 +1,269 @@
+package term
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"boremend/engine/audit"
+)
+
+// Compared is what there is to say of two rulebooks.
+type Compared struct {
+	Before, After string // their folders
+	Edits         []audit.RulebookEdit
+	Cases         audit.ComparedCases
+	Files         int
+	Unread        []Unread
+	Space         audit.ComparedSpace
+}
+
+// Unread is a problem for which a job file could not be compared.
+type Unread struct {
+	Under string // the rulebook that cannot read it
+	Says  string // file:line:col: what is wrong (what would be right)
+}
+
+// Compare lays out what an edit of a rulebook does.
+func Compare(c Compared) *Page {
+	p := &Page{}
+	p.Title("From " + c.Before + " to " + c.After)
+	p.Labelled("Edits:", editsInShort(c.Edits))
+	p.Labelled("Cases:", casesInShort(c))
+	p.Labelled("Space:", spaceInShort(c.Space))
+	edits(p, c.Edits)
+	comparedCases(p, c)
+	comparedSpace(p, c.Space)
+	return p
+}
+
+func editsInShort(edits []audit.RulebookEdit) string {
+	if len(edits) == 0 {
+		return "None: the two say the same; only comments, layout or the order of the rules may differ."
+	}
+	var parts []string
+	for _, change := range []string{audit.Added, audit.Removed, audit.Edited} {
+		n := 0
+		for _, e := range edits {
+			if e.Change == change {
+				n++
+			}
+		}
+		if n > 0 {
+			parts = append(parts, strconv.Itoa(n)+" "+change)
+		}
+	}
+	return strings.Join(parts, ", ") + "."
+}
+
+func casesInShort(c Compared) string {
+	text := fmt.Sprintf("%s of %s changed.", counted(len(c.Cases.Changed), "bore"), strconv.Itoa(c.Cases.Bores))
+	if n := len(advisedAnew(c.Cases.Changed)); n > 0 {
+		text += fmt.Sprintf(" At %d of them another method is advised.", n)
+	}
+	if c.Cases.Stopped {
+		text += fmt.Sprintf(" STOPPED after %d.", c.Cases.Done)
+	}
+	return text
+}
+
+func advisedAnew(bores []audit.BoreChanged) (anew []audit.BoreChanged) {
+	for _, b := range bores {
+		if b.Before.Method != b.After.Method {
+			anew = append(anew, b)
+		}
+	}
+	return anew
+}
+
+func spaceInShort(s audit.ComparedSpace) string {
+	text := fmt.Sprintf("Another method is advised in %s of %s.", shareOf(s.Share, s.Error), counted(s.Done-s.Unlike, "drawn joint"))
+	if s.Stopped {
+		text += fmt.Sprintf(" STOPPED after %d of %d.", s.Done, s.Draws)
+	}
+	return text
+}
+
+func edits(p *Page, edits []audit.RulebookEdit) {
+	if len(edits) == 0 {
+		return
+	}
+	p.Heading("What was edited")
+	for _, e := range edits {
+		p.Item("-", strings.TrimSpace(e.Of+" "+e.Name)+": "+e.Change)
+		for _, f := range e.Fields {
+			switch {
+			case e.Change == audit.Added:
+				p.Detail(f.Field + ": " + f.After)
+			case e.Change == audit.Removed:
+				p.Detail(f.Field + ": " + f.Before)
+			default:
+				p.Detail(f.Field + ": " + orNothing(f.Before) + " -> " + orNothing(f.After))
+			}
+		}
+	}
+}
+
+func orNothing(text string) string {
+	if text == "" {
+		return "nothing"
+	}
+	return text
+}
+
+func comparedCases(p *Page, c Compared) {
+	p.Heading("Cases that change")
+	p.Para(fmt.Sprintf("Compared: %s in %s.", counted(c.Cases.Bores, "bore"), counted(c.Files, "job file")))
+	if len(c.Cases.Changed) == 0 {
+		p.Para("None.")
+	}
+	for i, b := range c.Cases.Changed {
+		p.Item(strconv.Itoa(i+1), b.Bore+" ("+b.File+"): "+strings.Join(b.Changed, ", "))
+		contrasted(p, b.Contrast)
+	}
+	if n := len(c.Cases.Reworded); n > 0 {
+		p.Para(fmt.Sprintf("At %s more, a demand or caution stays but is worded otherwise, or names other values: %s.", counted(n, "bore"), boresNamed(c.Cases.Reworded)))
+	}
+	if n := c.Cases.OtherPoints; n > 0 {
+		p.Para(fmt.Sprintf("At %s more, only points differ.", counted(n, "bore")))
+	}
+	if len(c.Unread) > 0 {
+		p.Heading("Not compared")
+		for _, u := range c.Unread {
+			p.Item("-", "Under "+u.Under+": "+u.Says)
+		}
+	}
+}
+
+// boresNamed lists the first few bores.
+func boresNamed(bores []audit.BoreNamed) string {
+	const most = 6
+	var words []string
+	for _, b := range bores[:min(most, len(bores))] {
+		words = append(words, b.Bore+" ("+b.File+")")
+	}
+	if more := len(bores) - most; more > 0 {
+		words = append(words, strconv.Itoa(more)+" more")
+	}
+	return strings.Join(words, ", ")
+}
+
+// contrasted lays out old and new answer side by side, with the rules that turned.
+func contrasted(p *Page, c audit.Contrast) {
+	if slices.Contains(c.Changed, "advice") {
+		p.Detail("Was: " + stood(c.Before) + ". Now: " + stood(c.After) + ".")
+	} else {
+		p.Detail("Stays: " + stood(c.After) + ".")
+	}
+	var moved []string
+	for _, m := range c.Methods {
+		if m.Before.Verdict != m.After.Verdict {
+			moved = append(moved, m.Method+" "+verdictOf(m.Before)+" -> "+verdictOf(m.After))
+		}
+	}
+	if len(moved) > 0 {
+		p.Detail("Verdicts: " + strings.Join(moved, ", ") + ".")
+	}
+	for _, r := range c.Turned {
+		p.Detail(ruleTurned(r))
+	}
+	for _, group := range []struct {
+		name  string
+		texts []audit.TextTurned
+	}{{"Demand", demandsOnce(c.Demands)}, {"Caution", c.Cautions}} {
+		for _, t := range group.texts {
+			p.Detail(group.name + " " + textTurned(t))
+		}
+	}
+}
+
+// demandsOnce joins the methods for which one demand comes, goes or changes.
+func demandsOnce(demands []audit.TextTurned) (once []audit.TextTurned) {
+	for _, d := range demands {
+		i := slices.IndexFunc(once, func(o audit.TextTurned) bool { return o.Name == d.Name && o.Before == d.Before && o.After == d.After })
+		if i >= 0 {
+			once[i].Method += ", " + d.Method
+			continue
+		}
+		once = append(once, d)
+	}
+	return once
+}
+
+func textTurned(t audit.TextTurned) string {
+	name := t.Name
+	if t.Method != "" {
+		name += " (for " + t.Method + ")"
+	}
+	switch {
+	case t.Before == "":
+		return "comes, " + name + ": " + t.After
+	case t.After == "":
+		return "goes, " + name + ": " + t.Before
+	}
+	return "now reads, " + name + ": " + t.Before + " -> " + t.After
+}
+
+func stood(s audit.Stand) string {
+	if s.Verdict == "" {
+		return s.Method
+	}
+	return s.Title + " (" + standingWords[s.Verdict] + ", " + points(s.Points) + ")"
+}
+
+func verdictOf(s audit.Stand) string {
+	if s.Verdict == "" {
+		return "not there"
+	}
+	return standingWords[s.Verdict]
+}
+
+func ruleTurned(r audit.RuleTurned) string {
+	words := map[string]string{"absent": "not there"}
+	for outcome, word := range outcomeWords {
+		words[outcome] = word
+	}
+	text := r.Rule + " (" + effectWords[r.Effect] + ", for " + strings.Join(r.For, ", ") + "): "
+	if r.Before == r.After {
+		text += words[r.After] + " as before"
+		for _, f := range r.Edited {
+			text += ", " + f.Field + " " + orNothing(f.Before) + " -> " + orNothing(f.After)
+		}
+	} else {
+		text += words[r.Before] + " -> " + words[r.After]
+	}
+	said := r.TextAfter
+	if r.After != "holds" {
+		said = r.TextBefore
+	}
+	return text + ". " + said
+}
+
+func comparedSpace(p *Page, s audit.ComparedSpace) {
+	p.Heading("Over the fact space")
+	p.Para(drawn(s.Done, s.Draws, s.Seed, s.Stopped))
+	if s.Unlike > 0 {
+		p.Para(fmt.Sprintf("Left out: %s that only one of the two rulebooks can write down.", drawsOf(s.Unlike)))
+	}
+	if s.Beside > 0 {
+		p.Para(fmt.Sprintf("In %s the advised method stays, and the verdict on another turns.", drawsOf(s.Beside)))
+	}
+	if len(s.Kinds) == 0 {
+		p.Para("The advised method changed in none of them.")
+	}
+	for i, k := range s.Kinds {
+		p.Item(strconv.Itoa(i+1), k.Before+" -> "+k.After+" ("+drawsOf(k.Count)+", "+shareOf(k.Share, k.Error)+")")
+		p.Detail("Simplest: " + factsAt(k.Example.Facts, true) + " Nothing else is known.")
+		p.Detail("Was: " + stood(k.Example.Before) + ". Now: " + stood(k.Example.After) + ".")
+		for _, r := range k.Example.Turned {
+			p.Detail(ruleTurned(r))
+		}
+		if len(k.Example.Turned) == 0 {
+			p.Detail("No rule turned: the start or the order of the methods decides.")
+		}
+	}
+	if s.KindsLeft > 0 {
+		p.Para(fmt.Sprintf("Left off: %s of change with %s in all; --list shows more.", counted(s.KindsLeft, "rarer kind"), drawsOf(s.DrawsLeftOff)))
+	}
+}

@@ -1,0 +1,189 @@
+package audit
+
+import (
+	"cmp"
+	"context"
+	"slices"
+
+	"boremend/engine"
+	"boremend/engine/quantity"
+)
+
+// ComparedSpace is what an edit does to sampled joints.
+type ComparedSpace struct {
+	Draws   int    `json:"draws"`
+	Done    int    `json:"done"`
+	Seed    uint64 `json:"seed"`
+	Stopped bool   `json:"stopped"`
+	// Unlike counts the draws that only one of the books can write down: a word or
+	// a size that the other does not allow. They are part of no share.
+	Unlike int `json:"unlike"`
+	// Changed draws are advised another method; in Beside the advised method is the
+	// same but some verdict is not.
+	Changed int          `json:"changed"`
+	Share   float64      `json:"share"`
+	Error   float64      `json:"error"`
+	Beside  int          `json:"beside"`
+	Kinds   []ChangeKind `json:"kinds"`
+	// Kinds that were left off the list, and the draws in them.
+	KindsLeft    int `json:"kinds_left_off"`
+	DrawsLeftOff int `json:"draws_left_off"`
+}
+
+// ChangeKind is one way in which the advice changes, from one method to another.
+type ChangeKind struct {
+	Before  string        `json:"before"`
+	After   string        `json:"after"`
+	Count   int           `json:"count"`
+	Share   float64       `json:"share"`
+	Error   float64       `json:"error"`
+	Example ChangeExample `json:"example"`
+}
+
+// ChangeExample is the simplest joint found at which the advice changes so,
+// evaluated afresh.
+type ChangeExample struct {
+	Facts []FactAt `json:"facts"` // any other fact is unknown
+	Contrast
+}
+
+// CompareOptions say how long to look and how much to list.
+type CompareOptions struct {
+	Draws int
+	Seed  uint64
+	List  int // kinds of change
+	Units quantity.System
+}
+
+// CompareSpace asks both books about sampled joints, drawn in turn from the
+// facts and thresholds of one and of the other. When the context ends, what was
+// found until then is returned, marked as stopped.
+func CompareSpace(ctx context.Context, before, after *engine.Rulebook, o CompareOptions, report Report) ComparedSpace {
+	out := ComparedSpace{Draws: o.Draws, Seed: o.Seed, Kinds: []ChangeKind{}}
+	kinds := map[[2]string]*changes{}
+	begin := func() func(from, to int) changedBlock {
+		t := newTwin(before, after, o.Seed)
+		return func(from, to int) changedBlock {
+			block := changedBlock{kinds: map[[2]string]*changes{}}
+			for number := from; number < to; number++ {
+				block.add(t, number)
+			}
+			return block
+		}
+	}
+	out.Done = overDraws(ctx, o.Draws, report, begin, func(block changedBlock) {
+		out.Unlike, out.Beside = out.Unlike+block.unlike, out.Beside+block.beside
+		for kind, c := range block.kinds {
+			out.Changed += c.count
+			if kinds[kind] == nil {
+				kinds[kind] = &changes{kind: kind}
+			}
+			kinds[kind].take(c)
+		}
+	})
+	out.Stopped = out.Done < o.Draws
+	out.Share, out.Error = share(out.Changed, out.Done-out.Unlike)
+	out.list(before, after, kinds, o)
+	return out
+}
+
+// changes are the draws of one kind of change: how many, and the first of them.
+type changes struct {
+	kind  [2]string
+	count int
+	draws []int
+}
+
+func (c *changes) take(more *changes) {
+	c.count += more.count
+	c.draws = append(c.draws, more.draws...)
+	c.draws = c.draws[:min(triedDraws, len(c.draws))]
+}
+
+// changedBlock is what one block of draws gave.
+type changedBlock struct {
+	unlike, beside int
+	kinds          map[[2]string]*changes
+}
+
+func (b *changedBlock) add(t *twin, number int) {
+	if !t.draw(number) {
+		b.unlike++
+		return
+	}
+	kind := t.kind()
+	switch {
+	case kind[0] != kind[1]:
+		if b.kinds[kind] == nil {
+			b.kinds[kind] = &changes{kind: kind}
+		}
+		b.kinds[kind].take(&changes{count: 1, draws: []int{number}})
+	case t.verdictsDiffer():
+		b.beside++
+	}
+}
+
+// list orders the kinds, the most frequent first, and finds their examples.
+func (out *ComparedSpace) list(before, after *engine.Rulebook, kinds map[[2]string]*changes, o CompareOptions) {
+	var order []*changes
+	for _, c := range kinds {
+		order = append(order, c)
+	}
+	slices.SortFunc(order, func(a, b *changes) int {
+		return cmp.Or(b.count-a.count, cmp.Compare(a.kind[0], b.kind[0]), cmp.Compare(a.kind[1], b.kind[1]))
+	})
+	for i, c := range order {
+		if i >= o.List {
+			out.KindsLeft++
+			out.DrawsLeftOff += c.count
+			continue
+		}
+		k := ChangeKind{Before: c.kind[0], After: c.kind[1], Count: c.count, Example: c.example(before, after, o)}
+		k.Share, k.Error = share(c.count, out.Done-out.Unlike)
+		out.Kinds = append(out.Kinds, k)
+	}
+}
+
+// example finds the simplest joint among a few draws of a kind. Each is evaluated
+// afresh by both books before it counts.
+func (c *changes) example(before, after *engine.Rulebook, o CompareOptions) ChangeExample {
+	t, p := newTwin(before, after, o.Seed), newPair(before, after)
+	var best *joint
+	for _, number := range c.draws {
+		t.draw(number)
+		j := newJoint(o.Units, before, after)
+		j.read(t.before.State, t.after.State)
+		stood := j.standing()
+		j.simplify(func() bool { return j.advised() == c.kind && j.standing() == stood })
+		p.load(j.views[0].state.Findings(), j.views[1].state.Findings())
+		if p.before.advised().Method != c.kind[0] || p.after.advised().Method != c.kind[1] {
+			continue
+		}
+		if best == nil || j.compare(best) < 0 {
+			best = j
+		}
+	}
+	if best == nil { // no draw could be made simpler: show the first as it is
+		t.draw(c.draws[0])
+		best = newJoint(o.Units, before, after)
+		best.read(t.before.State, t.after.State)
+	}
+	p.load(best.views[0].state.Findings(), best.views[1].state.Findings())
+	return ChangeExample{best.told(), p.contrast(o.Units)}
+}
+
+// advised names the methods that the two books of a joint advise.
+func (j *joint) advised() (kind [2]string) {
+	for k, v := range j.views {
+		kind[k] = v.book.Methods[v.state.Decide().Method].Name
+	}
+	return kind
+}
+
+// standing tells under which of the two books the advised method stands.
+func (j *joint) standing() (stands [2]bool) {
+	for k, v := range j.views {
+		stands[k] = v.state.Decide().Verdict.Stands()
+	}
+	return stands
+}
