@@ -16,7 +16,9 @@ import (
 // and anywhere between. A threshold that a number meets only through facts
 // worked out from it is met as well: some draws move a number to where such a
 // comparison turns, or to one side of it, near or far. Half of the joints are
-// complete; in the others some facts are unknown.
+// complete; in the others some facts are unknown. In most joints some facts, in
+// many nearly all, have their most ordinary value: where everything is out of the
+// ordinary, everything is ruled out, and the rest of the rules have no say.
 //
 // It serves one goroutine and, once made, needs no further memory.
 type Sampler struct {
@@ -26,6 +28,7 @@ type Sampler struct {
 	source *rand.PCG
 	random *rand.Rand
 	probes [][]float64 // by slot
+	usual  []float64
 	aims   []engine.Aim
 	floors []engine.Floor
 	// unknown is the chance with which each fact of the last draw was left unknown.
@@ -38,7 +41,7 @@ const (
 	probeShare  = 0.4 // of the numbers stand at one of these
 	wholeShare  = 0.5 // of the joints are complete
 	mostUnknown = 0.5 // of the facts of another joint, at most
-	mostAims    = 3   // comparisons that are aimed at in one joint, at most
+	mostAims    = 4   // comparisons that are aimed at in one joint, at most
 	aimDecades  = 4   // nearest to farthest from where it turns
 )
 
@@ -46,7 +49,7 @@ const (
 func NewSampler(book *engine.Rulebook, seed uint64) *Sampler {
 	source := rand.NewPCG(seed, 0)
 	s := &Sampler{State: book.NewState(), book: book, seed: seed, source: source, random: rand.New(source),
-		aims: book.Aims(), floors: book.Floors(), probes: make([][]float64, len(book.Facts))}
+		aims: book.Aims(), floors: book.Floors(), usual: ordinary(book), probes: make([][]float64, len(book.Facts))}
 	for slot, f := range book.Facts {
 		for _, v := range book.Probes(slot, f.Low, f.High, evenProbes) {
 			if !f.WorkedOut() && (!f.Counted() || v == math.Trunc(v)) {
@@ -65,7 +68,12 @@ func (s *Sampler) Draw(number int) {
 	if s.random.Float64() >= wholeShare {
 		s.unknown = mostUnknown * s.random.Float64()
 	}
+	calm := s.random.Float64()
 	for slot, probes := range s.probes {
+		if len(probes) > 0 && s.random.Float64() < calm {
+			s.State.Put(slot, s.usual[slot])
+			continue
+		}
 		if len(probes) > 0 && (s.unknown == 0 || s.random.Float64() >= s.unknown) {
 			s.State.Put(slot, s.value(slot))
 		}
