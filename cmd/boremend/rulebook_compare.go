@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -113,13 +114,8 @@ func (a *app) compare(from, to, folder string, s *sampling) (compared, term.Comp
 	if err != nil {
 		return compared{}, term.Compared{}, err
 	}
-	a.stoppable("Comparing bores", func(ctx context.Context, report func(done, total int)) {
+	a.stoppable("Comparing", func(ctx context.Context, report func(done, total int)) {
 		out.Cases.ComparedCases = audit.CompareCases(ctx, before, after, a.inUnits(bores), report)
-	})
-	a.stoppable("Drawing joints", func(ctx context.Context, report func(done, total int)) {
-		if out.Cases.Stopped {
-			return
-		}
 		out.Space = audit.CompareSpace(ctx, before, after,
 			audit.CompareOptions{Draws: s.draws, Seed: s.seed, List: s.list, Units: a.system(quantity.Millimetre)}, report)
 	})
@@ -182,8 +178,7 @@ func (c *comparedFiles) read(folder string, before, after *engine.Rulebook, from
 	var bores []audit.ComparedBore
 	c.NotCompared = []notCompared{}
 	for i, file := range was {
-		c.note(from, file.Problems)
-		c.note(to, is[i].Problems)
+		c.note(from, to, file.Problems, is[i].Problems)
 		if len(file.Problems)+len(is[i].Problems) > 0 {
 			continue
 		}
@@ -196,8 +191,18 @@ func (c *comparedFiles) read(folder string, before, after *engine.Rulebook, from
 	return bores, nil
 }
 
-func (c *comparedFiles) note(under string, problems document.Problems) {
-	for _, p := range problems {
+// note keeps why a file cannot be read under one of the rulebooks, or both.
+func (c *comparedFiles) note(from, to string, before, after document.Problems) {
+	for _, p := range before {
+		under := from
+		if slices.Contains(after, p) {
+			under = "both"
+		}
 		c.NotCompared = append(c.NotCompared, notCompared{under, p.File, p.Line, p.Column, p.Says, p.Remedy})
+	}
+	for _, p := range after {
+		if !slices.Contains(before, p) {
+			c.NotCompared = append(c.NotCompared, notCompared{to, p.File, p.Line, p.Column, p.Says, p.Remedy})
+		}
 	}
 }

@@ -247,7 +247,9 @@ func TestBooksWithOtherFacts(t *testing.T) {
 		byKind[k.Before+" "+k.After] = k
 	}
 	dog := byKind["on_ladder throw"]
-	if !slices.ContainsFunc(dog.Example.Turned, func(r audit.RuleTurned) bool { return r.Rule == "dog-wakes" && r.Before == "absent" && r.After != "fails" }) {
+	if !slices.ContainsFunc(dog.Example.Turned, func(r audit.RuleTurned) bool {
+		return r.Rule == "dog-wakes" && r.Before == "absent" && r.After != "fails"
+	}) {
 		t.Errorf("the dog is not to blame: %+v", dog.Example)
 	}
 	for _, m := range dog.Example.Methods {

@@ -132,11 +132,26 @@ func factsOf(b *engine.Rulebook) (list []thing) {
 		list = append(list, thing{f.Name, []field{
 			{"means", f.Means}, {"kind", kind}, {"choices", strings.Join(f.Choices, ", ")}, {"range", within},
 			{"from", f.From}, {"assume", f.Assume}, {"at_least", f.AtLeast}, {"give_or_take", slack(f)},
-			{"change", string(f.Change)}, {"minutes", numberText(f.Minutes)}, {"tier", strconv.Itoa(f.Tier)},
+			{"change", changeOf(f)}, {"minutes", unlessZero(f.Minutes)}, {"tier", unlessZero(float64(f.Tier))},
 			{"ask", f.Ask}, {"how", f.How}, {"tool", f.Tool}, {"if_guessed", f.IfGuessed},
 		}})
 	}
 	return list
+}
+
+// changeOf is what can be done about a fact, where that is not the usual answer.
+func changeOf(f *engine.Fact) string {
+	if f.Change == engine.Measure && f.Sort == engine.Number || f.Change == engine.Fixed && f.Sort != engine.Number {
+		return ""
+	}
+	return string(f.Change)
+}
+
+func unlessZero(v float64) string {
+	if v == 0 {
+		return ""
+	}
+	return numberText(v)
 }
 
 func slack(f *engine.Fact) string {

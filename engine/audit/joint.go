@@ -46,7 +46,7 @@ func newJoint(units quantity.System, books ...*engine.Rulebook) *joint {
 		usual := ordinary(book)
 		for slot, f := range book.Facts {
 			if !f.WorkedOut() && !slices.ContainsFunc(j.facts, func(g *jointFact) bool { return g.Name == f.Name && sameFact(g.Fact, f) }) {
-				own := &jointFact{Fact: f, words: j.wordsOf(f.Name), usual: usual[slot]}
+				own := &jointFact{Fact: f, words: j.wordsOf(f), usual: usual[slot]}
 				if f.Sort == engine.Number {
 					own.usualText, own.usual = rounded(f, own.usual, units)
 				}
@@ -61,9 +61,9 @@ func newJoint(units quantity.System, books ...*engine.Rulebook) *joint {
 }
 
 // wordsOf gathers the words of a choice from all books, in their order.
-func (j *joint) wordsOf(name string) (words []string) {
+func (j *joint) wordsOf(f *engine.Fact) (words []string) {
 	for _, v := range j.views {
-		if slot := v.book.Fact(name); slot >= 0 {
+		if slot := v.book.Fact(f.Name); slot >= 0 && sameFact(f, v.book.Facts[slot]) {
 			for _, word := range v.book.Facts[slot].Choices {
 				if !slices.Contains(words, word) {
 					words = append(words, word)

@@ -58,9 +58,12 @@ func editsInShort(edits []audit.RulebookEdit) string {
 }
 
 func casesInShort(c Compared) string {
-	text := fmt.Sprintf("%s of %s changed.", counted(len(c.Cases.Changed), "bore"), strconv.Itoa(c.Cases.Bores))
-	if n := len(advisedAnew(c.Cases.Changed)); n > 0 {
+	text := fmt.Sprintf("%d of %s changed.", len(c.Cases.Changed), counted(c.Cases.Bores, "bore"))
+	if n := advisedAnew(c.Cases.Changed); n > 0 {
 		text += fmt.Sprintf(" At %d of them another method is advised.", n)
+	}
+	if n := len(c.Unread); n > 0 {
+		text += fmt.Sprintf(" NOT COMPARED for %s, below.", counted(n, "mistake"))
 	}
 	if c.Cases.Stopped {
 		text += fmt.Sprintf(" STOPPED after %d.", c.Cases.Done)
@@ -68,13 +71,13 @@ func casesInShort(c Compared) string {
 	return text
 }
 
-func advisedAnew(bores []audit.BoreChanged) (anew []audit.BoreChanged) {
+func advisedAnew(bores []audit.BoreChanged) (n int) {
 	for _, b := range bores {
 		if b.Before.Method != b.After.Method {
-			anew = append(anew, b)
+			n++
 		}
 	}
-	return anew
+	return n
 }
 
 func spaceInShort(s audit.ComparedSpace) string {
@@ -166,7 +169,10 @@ func contrasted(p *Page, c audit.Contrast) {
 		p.Detail("Verdicts: " + strings.Join(moved, ", ") + ".")
 	}
 	for _, r := range c.Turned {
-		p.Detail(ruleTurned(r))
+		// What a demand or caution says stands below.
+		if r.Effect != "demand" && r.Effect != "caution" {
+			p.Detail(ruleTurned(r))
+		}
 	}
 	for _, group := range []struct {
 		name  string
@@ -247,7 +253,7 @@ func comparedSpace(p *Page, s audit.ComparedSpace) {
 		p.Para(fmt.Sprintf("Left out: %s that only one of the two rulebooks can write down.", drawsOf(s.Unlike)))
 	}
 	if s.Beside > 0 {
-		p.Para(fmt.Sprintf("In %s the advised method stays, and the verdict on another turns.", drawsOf(s.Beside)))
+		p.Para(fmt.Sprintf("In %s the advised method stays, and some verdict turns.", drawsOf(s.Beside)))
 	}
 	if len(s.Kinds) == 0 {
 		p.Para("The advised method changed in none of them.")
@@ -256,14 +262,28 @@ func comparedSpace(p *Page, s audit.ComparedSpace) {
 		p.Item(strconv.Itoa(i+1), k.Before+" -> "+k.After+" ("+drawsOf(k.Count)+", "+shareOf(k.Share, k.Error)+")")
 		p.Detail("Simplest: " + factsAt(k.Example.Facts, true) + " Nothing else is known.")
 		p.Detail("Was: " + stood(k.Example.Before) + ". Now: " + stood(k.Example.After) + ".")
-		for _, r := range k.Example.Turned {
-			p.Detail(ruleTurned(r))
-		}
-		if len(k.Example.Turned) == 0 {
-			p.Detail("No rule turned: the start or the order of the methods decides.")
-		}
+		turnedFor(p, k)
 	}
 	if s.KindsLeft > 0 {
 		p.Para(fmt.Sprintf("Left off: %s of change with %s in all; --list shows more.", counted(s.KindsLeft, "rarer kind"), drawsOf(s.DrawsLeftOff)))
+	}
+}
+
+// turnedFor lists the rules that turned for the two methods of a change. Others
+// are only counted.
+func turnedFor(p *Page, k audit.ChangeKind) {
+	others := 0
+	for _, r := range k.Example.Turned {
+		if r.Effect != "demand" && r.Effect != "caution" && (slices.Contains(r.For, k.Before) || slices.Contains(r.For, k.After)) {
+			p.Detail(ruleTurned(r))
+		} else {
+			others++
+		}
+	}
+	switch {
+	case len(k.Example.Turned) == 0:
+		p.Detail("No rule turned: the start or the order of the methods decides.")
+	case others > 0:
+		p.Detail("Without a part in it, " + counted(others, "more rule") + " turned.")
 	}
 }

@@ -114,7 +114,7 @@ func factsAt(facts []audit.FactAt, ordinaries bool) string {
 		parts = append(parts, strings.Join(special, ", "))
 	}
 	if len(ordinary) > 0 && ordinaries {
-		parts = append(parts, "as usual "+strings.Join(ordinary, ", "))
+		parts = append(parts, "also known, and ordinary: "+strings.Join(ordinary, ", "))
 	}
 	if len(parts) == 0 {
 		return "whatever is found."
