@@ -12,6 +12,7 @@ import (
 // Probes; these are the ones that it meets only together with others.
 type Aim struct {
 	Slot    int
+	Text    string // the comparison as the rulebook writes it
 	atom    int32
 	support []item // what the comparison rests on, the number's own part aside
 	chain   []item // what must be worked out again when the number changes
@@ -33,7 +34,7 @@ func (b *Rulebook) Aims() []Aim {
 		for slot, f := range b.Facts {
 			direct := a.shape == againstConstant && int(a.left) == slot
 			if f.Sort == Number && f.Ranged && !f.WorkedOut() && !direct && (rests.facts[int32(slot)] || slices.Contains(a.needs.slots, int32(slot))) {
-				aim := Aim{Slot: slot, atom: int32(i)}
+				aim := Aim{Slot: slot, Text: a.text, atom: int32(i)}
 				for _, it := range b.tape {
 					switch {
 					case !rests.has(it):

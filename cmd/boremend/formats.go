@@ -86,8 +86,8 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                stopped, changed: [{file, bore, changed: [advice|verdicts|demands|cautions],
                ...}], reworded: [{file, bore}], other_points, not_compared: [{under, file,
                line, column, says, remedy}]}; space is {draws, done, seed, stopped, unlike,
-               changed, share, error, beside, kinds: [{before, after, count, share, error,
-               example: {facts, ...}}], kinds_left_off, draws_left_off}. ... stands for
+               changed, share, error, beside, near, near_changed, kinds: [{before, after, count,
+               share, error, near, example: {facts, ...}}], kinds_left_off, draws_left_off}. ... stands for
                before and after {method, title, verdict, points}, turned [{rule, effect, for,
                before, after: holds|fails|unknown|absent, points_before, points_after,
                text_before, text_after, edited}], methods [{method, before, after}],

@@ -101,7 +101,7 @@ not be compared. Ctrl-C ends the search with what was found so far.`,
 // same reports whether both rulebooks were found to answer alike everywhere.
 func (c compared) same() bool {
 	return len(c.Cases.Changed) == 0 && len(c.Cases.NotCompared) == 0 && !c.Cases.Stopped &&
-		c.Space.Changed == 0 && c.Space.Beside == 0 && !c.Space.Stopped
+		c.Space.Changed == 0 && c.Space.NearChanged == 0 && c.Space.Beside == 0 && !c.Space.Stopped
 }
 
 func (a *app) compare(from, to, folder string, s *sampling) (compared, term.Compared, error) {
@@ -109,7 +109,7 @@ func (a *app) compare(from, to, folder string, s *sampling) (compared, term.Comp
 	if err != nil {
 		return compared{}, term.Compared{}, err
 	}
-	out := compared{Before: named(before), After: named(after), Edits: audit.Edits(before, after)}
+	out := compared{Before: named(before), After: named(after), Edits: audit.Edits(before, after, a.system(quantity.Millimetre))}
 	bores, err := out.Cases.read(folder, before, after, from, to)
 	if err != nil {
 		return compared{}, term.Compared{}, err

@@ -20,11 +20,15 @@ type ComparedSpace struct {
 	Unlike int `json:"unlike"`
 	// Changed draws are advised another method; in Beside the advised method is the
 	// same but some verdict is not.
-	Changed int          `json:"changed"`
-	Share   float64      `json:"share"`
-	Error   float64      `json:"error"`
-	Beside  int          `json:"beside"`
-	Kinds   []ChangeKind `json:"kinds"`
+	Changed int     `json:"changed"`
+	Share   float64 `json:"share"`
+	Error   float64 `json:"error"`
+	Beside  int     `json:"beside"`
+	// Near counts further draws, close to where something that was edited turns.
+	// They find changes that are too rare for the others, and are part of no share.
+	Near        int          `json:"near"`
+	NearChanged int          `json:"near_changed"`
+	Kinds       []ChangeKind `json:"kinds"`
 	// Kinds that were left off the list, and the draws in them.
 	KindsLeft    int `json:"kinds_left_off"`
 	DrawsLeftOff int `json:"draws_left_off"`
@@ -37,6 +41,7 @@ type ChangeKind struct {
 	Count   int           `json:"count"`
 	Share   float64       `json:"share"`
 	Error   float64       `json:"error"`
+	Near    int           `json:"near"` // further draws, close to what was edited
 	Example ChangeExample `json:"example"`
 }
 
@@ -60,77 +65,107 @@ type CompareOptions struct {
 // found until then is returned, marked as stopped.
 func CompareSpace(ctx context.Context, before, after *engine.Rulebook, o CompareOptions, report Report) ComparedSpace {
 	out := ComparedSpace{Draws: o.Draws, Seed: o.Seed, Kinds: []ChangeKind{}}
-	kinds := map[[2]string]*changes{}
-	begin := func() func(from, to int) changedBlock {
-		t := newTwin(before, after, o.Seed)
-		return func(from, to int) changedBlock {
-			block := changedBlock{kinds: map[[2]string]*changes{}}
-			for number := from; number < to; number++ {
-				block.add(t, number)
-			}
-			return block
+	near := 0
+	if t := newTwin(before, after, o.Seed); len(t.near[0])+len(t.near[1]) > 0 {
+		near = o.Draws / nearShare
+	}
+	kinds := changeKinds{}
+	inAll := func(done, _ int) {
+		if report != nil {
+			report(done, o.Draws+near)
 		}
 	}
-	out.Done = overDraws(ctx, o.Draws, report, begin, func(block changedBlock) {
+	out.Done = overDraws(ctx, o.Draws, inAll, changesAmong(before, after, o.Seed, (*twin).draw), func(block changedBlock) {
 		out.Unlike, out.Beside = out.Unlike+block.unlike, out.Beside+block.beside
-		for kind, c := range block.kinds {
-			out.Changed += c.count
-			if kinds[kind] == nil {
-				kinds[kind] = &changes{kind: kind}
-			}
-			kinds[kind].take(c)
-		}
+		out.Changed += kinds.take(block, false)
 	})
-	out.Stopped = out.Done < o.Draws
+	out.Near = overDraws(ctx, near, func(done, of int) { inAll(o.Draws+done, of) }, changesAmong(before, after, o.Seed, (*twin).drawNear), func(block changedBlock) {
+		out.NearChanged += kinds.take(block, true)
+	})
+	out.Stopped = out.Done < o.Draws || out.Near < near
 	out.Share, out.Error = share(out.Changed, out.Done-out.Unlike)
 	out.list(before, after, kinds, o)
 	return out
 }
 
-// changes are the draws of one kind of change: how many, and the first of them.
-type changes struct {
-	kind  [2]string
-	count int
-	draws []int
+// nearShare is how many draws there are to one further draw near what was edited.
+const nearShare = 4
+
+// changesAmong is a worker that draws joints in some way and notes the changes.
+func changesAmong(before, after *engine.Rulebook, seed uint64, draw func(*twin, int) bool) func() func(from, to int) changedBlock {
+	return func() func(from, to int) changedBlock {
+		t := newTwin(before, after, seed)
+		return func(from, to int) changedBlock {
+			block := changedBlock{kinds: map[[2]string]*changes{}}
+			for number := from; number < to; number++ {
+				block.add(t, draw(t, number), number)
+			}
+			return block
+		}
+	}
 }
 
-func (c *changes) take(more *changes) {
-	c.count += more.count
-	c.draws = append(c.draws, more.draws...)
-	c.draws = c.draws[:min(triedDraws, len(c.draws))]
+// changes are the draws of one kind of change: how many, and the first of them;
+// the same for the further draws near what was edited.
+type changes struct {
+	kind        [2]string
+	count, near int
+	draws       []int
+	nearDraws   []int
+}
+
+// changeKinds are the changes by the methods advised before and after.
+type changeKinds map[[2]string]*changes
+
+// take adds what a block of draws gave and says how many changes that was.
+func (kinds changeKinds) take(block changedBlock, near bool) (changed int) {
+	for kind, found := range block.kinds {
+		c := kinds[kind]
+		if c == nil {
+			c = &changes{kind: kind}
+			kinds[kind] = c
+		}
+		changed += found.count
+		count, draws := &c.count, &c.draws
+		if near {
+			count, draws = &c.near, &c.nearDraws
+		}
+		*count += found.count
+		*draws = append(*draws, found.draws...)
+		*draws = (*draws)[:min(triedDraws, len(*draws))]
+	}
+	return changed
 }
 
 // changedBlock is what one block of draws gave.
 type changedBlock struct {
 	unlike, beside int
-	kinds          map[[2]string]*changes
+	kinds          changeKinds
 }
 
-func (b *changedBlock) add(t *twin, number int) {
-	if !t.draw(number) {
+// add notes the joint that is drawn, if both books can write it down.
+func (b *changedBlock) add(t *twin, alike bool, number int) {
+	if !alike {
 		b.unlike++
 		return
 	}
 	kind := t.kind()
 	switch {
 	case kind[0] != kind[1]:
-		if b.kinds[kind] == nil {
-			b.kinds[kind] = &changes{kind: kind}
-		}
-		b.kinds[kind].take(&changes{count: 1, draws: []int{number}})
+		b.kinds.take(changedBlock{kinds: changeKinds{kind: {count: 1, draws: []int{number}}}}, false)
 	case t.verdictsDiffer():
 		b.beside++
 	}
 }
 
 // list orders the kinds, the most frequent first, and finds their examples.
-func (out *ComparedSpace) list(before, after *engine.Rulebook, kinds map[[2]string]*changes, o CompareOptions) {
+func (out *ComparedSpace) list(before, after *engine.Rulebook, kinds changeKinds, o CompareOptions) {
 	var order []*changes
 	for _, c := range kinds {
 		order = append(order, c)
 	}
 	slices.SortFunc(order, func(a, b *changes) int {
-		return cmp.Or(b.count-a.count, cmp.Compare(a.kind[0], b.kind[0]), cmp.Compare(a.kind[1], b.kind[1]))
+		return cmp.Or(b.count-a.count, b.near-a.near, cmp.Compare(a.kind[0], b.kind[0]), cmp.Compare(a.kind[1], b.kind[1]))
 	})
 	for i, c := range order {
 		if i >= o.List {
@@ -138,7 +173,7 @@ func (out *ComparedSpace) list(before, after *engine.Rulebook, kinds map[[2]stri
 			out.DrawsLeftOff += c.count
 			continue
 		}
-		k := ChangeKind{Before: c.kind[0], After: c.kind[1], Count: c.count, Example: c.example(before, after, o)}
+		k := ChangeKind{Before: c.kind[0], After: c.kind[1], Count: c.count, Near: c.near, Example: c.example(before, after, o)}
 		k.Share, k.Error = share(c.count, out.Done-out.Unlike)
 		out.Kinds = append(out.Kinds, k)
 	}
@@ -149,25 +184,22 @@ func (out *ComparedSpace) list(before, after *engine.Rulebook, kinds map[[2]stri
 func (c *changes) example(before, after *engine.Rulebook, o CompareOptions) ChangeExample {
 	t, p := newTwin(before, after, o.Seed), newPair(before, after)
 	var best *joint
-	for _, number := range c.draws {
-		t.draw(number)
-		j := newJoint(o.Units, before, after)
-		j.read(t.before.State, t.after.State)
-		stood := j.standing()
-		j.simplify(func() bool { return j.advised() == c.kind && j.standing() == stood })
-		p.load(j.views[0].state.Findings(), j.views[1].state.Findings())
-		if p.before.advised().Method != c.kind[0] || p.after.advised().Method != c.kind[1] {
-			continue
-		}
-		if best == nil || j.compare(best) < 0 {
-			best = j
+	try := func(draw func(*twin, int) bool, draws []int) {
+		for _, number := range draws {
+			draw(t, number)
+			j := newJoint(o.Units, before, after)
+			j.read(t.before.State, t.after.State)
+			stood := j.standing()
+			j.simplify(func() bool { return j.advised() == c.kind && j.standing() == stood })
+			p.load(j.views[0].state.Findings(), j.views[1].state.Findings())
+			same := p.before.advised().Method == c.kind[0] && p.after.advised().Method == c.kind[1]
+			if same && (best == nil || j.compare(best) < 0) {
+				best = j
+			}
 		}
 	}
-	if best == nil { // no draw could be made simpler: show the first as it is
-		t.draw(c.draws[0])
-		best = newJoint(o.Units, before, after)
-		best.read(t.before.State, t.after.State)
-	}
+	try((*twin).draw, c.draws)
+	try((*twin).drawNear, c.nearDraws)
 	p.load(best.views[0].state.Findings(), best.views[1].state.Findings())
 	return ChangeExample{best.told(), p.contrast(o.Units)}
 }

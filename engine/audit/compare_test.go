@@ -141,7 +141,7 @@ func TestCasesThatChange(t *testing.T) {
 			if e.name != "a narrow limit nudged" && e.name != "a rule renamed" && len(want) == 0 {
 				t.Error("no shipped bore feels this edit: the test shows nothing")
 			}
-			if edits := audit.Edits(before, after); len(edits) == 0 {
+			if edits := audit.Edits(before, after, quantity.Millimetre); len(edits) == 0 {
 				t.Error("no edit is listed")
 			}
 		})
@@ -210,7 +210,7 @@ func TestSameBook(t *testing.T) {
 		if space.Changed+space.Beside+space.Unlike+len(space.Kinds) > 0 || space.Done != 5000 {
 			t.Errorf("%s differs from itself: %+v", name, space)
 		}
-		if edits := audit.Edits(book, book); len(edits) > 0 {
+		if edits := audit.Edits(book, book, quantity.Millimetre); len(edits) > 0 {
 			t.Errorf("%s: %v", name, edits)
 		}
 	}
@@ -231,7 +231,7 @@ func TestBooksWithOtherFacts(t *testing.T) {
 		"- {method: ask,", "- {method: throw, title: Throw, plain: Knock it down., start: -2}\n- {method: ask,",
 	).Replace(ladders))
 	var edits []string
-	for _, e := range audit.Edits(before, after) {
+	for _, e := range audit.Edits(before, after, quantity.Millimetre) {
 		edits = append(edits, e.Of+" "+e.Name+" "+e.Change)
 	}
 	want := []string{"rulebook  edited", "fact floor edited", "fact cat removed", "fact dog added", "method throw added", "rule cat-comes-first removed", "rule dog-wakes added"}

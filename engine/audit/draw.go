@@ -61,7 +61,10 @@ func NewSampler(book *engine.Rulebook, seed uint64) *Sampler {
 }
 
 // Draw puts the joint with a number into the State and works it out.
-func (s *Sampler) Draw(number int) {
+func (s *Sampler) Draw(number int) { s.draw(number, nil) }
+
+// draw draws a joint; of the aims in near, if there are any, one is met or nearly.
+func (s *Sampler) draw(number int, near []engine.Aim) {
 	s.source.Seed(s.seed, uint64(number))
 	s.State.Clear()
 	s.unknown = 0
@@ -78,7 +81,14 @@ func (s *Sampler) Draw(number int) {
 			s.State.Put(slot, s.value(slot))
 		}
 	}
-	s.aim()
+	if len(s.aims) > 0 {
+		for range s.random.IntN(mostAims + 1) {
+			s.aim(&s.aims[s.random.IntN(len(s.aims))])
+		}
+	}
+	if len(near) > 0 {
+		s.aim(&near[s.random.IntN(len(near))])
+	}
 	s.raise()
 	s.State.Evaluate()
 }
@@ -92,31 +102,25 @@ func (s *Sampler) value(slot int) float64 {
 	return whole(f, between(f.Low, f.High, s.random.Float64()))
 }
 
-// aim moves a few numbers to where some comparison of worked-out facts turns, or
-// to one side of it.
-func (s *Sampler) aim() {
-	if len(s.aims) == 0 {
+// aim moves a number to where a comparison turns, or to one side of that, near or
+// far. A number that is unknown stays so, and so does one that cannot tip it.
+func (s *Sampler) aim(a *engine.Aim) {
+	side, far := s.random.IntN(3), math.Pow(10, -aimDecades*s.random.Float64())
+	if !s.State.Given(a.Slot) {
 		return
 	}
-	for range s.random.IntN(mostAims + 1) {
-		a := &s.aims[s.random.IntN(len(s.aims))]
-		side, far := s.random.IntN(3), math.Pow(10, -aimDecades*s.random.Float64())
-		if !s.State.Given(a.Slot) {
-			continue
-		}
-		v, found := s.State.Turning(a)
-		if !found {
-			continue
-		}
-		f := s.book.Facts[a.Slot]
-		switch side {
-		case 1:
-			v += (f.Low - v) * far
-		case 2:
-			v += (f.High - v) * far
-		}
-		s.State.Put(a.Slot, whole(f, v))
+	v, found := s.State.Turning(a)
+	if !found {
+		return
 	}
+	f := s.book.Facts[a.Slot]
+	switch side {
+	case 1:
+		v += (f.Low - v) * far
+	case 2:
+		v += (f.High - v) * far
+	}
+	s.State.Put(a.Slot, whole(f, v))
 }
 
 // raise lifts what lies below what it must reach; where there is no room for

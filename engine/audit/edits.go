@@ -45,13 +45,13 @@ type thing struct {
 // Edits lists in what two rulebooks differ, the title page first, then limits,
 // facts, methods, rules and cautions in the order of their files. Comments,
 // layout and the order of the rules do not count.
-func Edits(before, after *engine.Rulebook) []RulebookEdit {
+func Edits(before, after *engine.Rulebook, units quantity.System) []RulebookEdit {
 	edits := []RulebookEdit{}
 	for _, part := range []struct {
 		of   string
 		list func(*engine.Rulebook) []thing
 	}{
-		{"rulebook", titlePage}, {"limit", limitsOf}, {"fact", factsOf}, {"method", methodsOf}, {"rule", rulesOf}, {"caution", cautionsOf},
+		{"rulebook", titlePage}, {"limit", func(b *engine.Rulebook) []thing { return limitsIn(b, units) }}, {"fact", factsOf}, {"method", methodsOf}, {"rule", rulesOf}, {"caution", cautionsOf},
 	} {
 		edits = append(edits, editsOf(part.of, part.list(before), part.list(after))...)
 	}
@@ -109,10 +109,12 @@ func titlePage(b *engine.Rulebook) []thing {
 	}}}
 }
 
-func limitsOf(b *engine.Rulebook) (list []thing) {
+func limitsOf(b *engine.Rulebook) []thing { return limitsIn(b, quantity.Millimetre) }
+
+func limitsIn(b *engine.Rulebook, units quantity.System) (list []thing) {
 	for _, l := range b.Limits {
 		list = append(list, thing{l.Name, []field{
-			{"is", strings.TrimSpace(numberText(l.Is.Value) + " " + l.Is.Kind.Unit())}, {"means", l.Means}, {"source", l.Source}, {"trust", l.Trust},
+			{"is", exactly(l.Is, units)}, {"means", l.Means}, {"source", l.Source}, {"trust", l.Trust},
 		}})
 	}
 	return list
@@ -137,6 +139,16 @@ func factsOf(b *engine.Rulebook) (list []thing) {
 		}})
 	}
 	return list
+}
+
+// exactly writes a quantity as people do, if that reads back as the same, and
+// else as the computer holds it.
+func exactly(q quantity.Quantity, units quantity.System) string {
+	text := q.Format(units)
+	if reading, err := quantity.Parse(text, q.Kind, ""); err == nil && reading.Value == q.Value {
+		return text
+	}
+	return strings.TrimSpace(numberText(q.Value) + " " + q.Kind.Unit())
 }
 
 // changeOf is what can be done about a fact, where that is not the usual answer.

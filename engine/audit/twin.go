@@ -13,6 +13,7 @@ type twin struct {
 	before, after *Sampler
 	onward, back  translation
 	methods       [][2]int // those that both have
+	near          [2][]engine.Aim
 }
 
 // translation is how the facts of one book are said in another.
@@ -30,6 +31,8 @@ func newTwin(before, after *engine.Rulebook, seed uint64) *twin {
 			t.methods = append(t.methods, [2]int{m, other})
 		}
 	}
+	touched := touchedBy(editsOf("", limitsOf(before), limitsOf(after)), editsOf("", factsOf(before), factsOf(after)))
+	t.near[0], t.near[1] = touched.aims(t.before, t.after), touched.aims(t.after, t.before)
 	return t
 }
 
@@ -62,13 +65,25 @@ func sameFact(a, b *engine.Fact) bool {
 // them cannot write it down.
 func (t *twin) draw(number int) bool {
 	if number%2 == 0 {
-		return t.tell(number, t.before, t.after, &t.onward)
+		return t.tell(number, t.before, t.after, &t.onward, nil)
 	}
-	return t.tell(number, t.after, t.before, &t.back)
+	return t.tell(number, t.after, t.before, &t.back, nil)
 }
 
-func (t *twin) tell(number int, from, to *Sampler, by *translation) bool {
-	from.Draw(number)
+// drawNear draws a joint close to where something that was edited turns; false
+// also where nothing of the kind was edited.
+func (t *twin) drawNear(number int) bool {
+	switch both := len(t.near[0]) > 0 && len(t.near[1]) > 0; {
+	case len(t.near[0]) > 0 && (!both || number%2 == 0):
+		return t.tell(number, t.before, t.after, &t.onward, t.near[0])
+	case len(t.near[1]) > 0:
+		return t.tell(number, t.after, t.before, &t.back, t.near[1])
+	}
+	return false
+}
+
+func (t *twin) tell(number int, from, to *Sampler, by *translation, near []engine.Aim) bool {
+	from.draw(number, near)
 	to.State.Clear()
 	for slot, other := range by.slots {
 		if other < 0 || !from.State.Given(slot) {

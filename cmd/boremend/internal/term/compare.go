@@ -255,11 +255,18 @@ func comparedSpace(p *Page, s audit.ComparedSpace) {
 	if s.Beside > 0 {
 		p.Para(fmt.Sprintf("In %s the advised method stays, and some verdict turns.", drawsOf(s.Beside)))
 	}
+	if s.Near > 0 {
+		p.Para(fmt.Sprintf("%d more were drawn close to where something that was edited turns: the advised method changed in %d of them. They are part of no share.", s.Near, s.NearChanged))
+	}
 	if len(s.Kinds) == 0 {
 		p.Para("The advised method changed in none of them.")
 	}
 	for i, k := range s.Kinds {
-		p.Item(strconv.Itoa(i+1), k.Before+" -> "+k.After+" ("+drawsOf(k.Count)+", "+shareOf(k.Share, k.Error)+")")
+		met := drawsOf(k.Count) + ", " + shareOf(k.Share, k.Error)
+		if k.Count == 0 {
+			met = "only met close to what was edited"
+		}
+		p.Item(strconv.Itoa(i+1), k.Before+" -> "+k.After+" ("+met+")")
 		p.Detail("Simplest: " + factsAt(k.Example.Facts, true) + " Nothing else is known.")
 		p.Detail("Was: " + stood(k.Example.Before) + ". Now: " + stood(k.Example.After) + ".")
 		turnedFor(p, k)
