@@ -155,7 +155,7 @@ func TestChangeExamplesHold(t *testing.T) {
 	kinds := 0
 	for _, e := range houseEdits[:5] {
 		after := edited(t, e.file, e.from, e.to)
-		got := audit.CompareSpace(context.Background(), before, after, audit.CompareOptions{Draws: 20_000, Seed: 1, List: 4}, nil)
+		got := audit.CompareSpace(context.Background(), before, after, audit.CompareOptions{Draws: 8_000, Seed: 1, List: 4}, nil)
 		s, w := before.NewState(), after.NewState()
 		for _, k := range got.Kinds {
 			kinds++

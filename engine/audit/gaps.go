@@ -123,8 +123,9 @@ func FindGaps(ctx context.Context, book *engine.Rulebook, o GapOptions, report R
 		}
 	})
 	out.Stopped = out.Done < o.Draws
+	w := newGapWitness(book, o)
 	for _, name := range gapKinds {
-		out.Kinds = append(out.Kinds, kindOfGaps(name, book, groups, out.Done, o))
+		out.Kinds = append(out.Kinds, kindOfGaps(name, w, groups, out.Done, o.List))
 	}
 	return out
 }
@@ -161,7 +162,7 @@ func (b *blockOfGaps) add(f *gapFinder, s *engine.State, number int) {
 const triedDraws = 6
 
 // kindOfGaps lists the groups of one kind with their examples.
-func kindOfGaps(name string, book *engine.Rulebook, groups map[string]*group, done int, o GapOptions) GapKind {
+func kindOfGaps(name string, w *gapWitness, groups map[string]*group, done, most int) GapKind {
 	out := GapKind{Kind: name, Groups: []GapGroup{}}
 	var list []*group
 	for _, g := range groups {
@@ -173,29 +174,29 @@ func kindOfGaps(name string, book *engine.Rulebook, groups map[string]*group, do
 	out.Share, out.Error = share(out.Count, done)
 	slices.SortFunc(list, func(a, b *group) int { return cmp.Or(b.count-a.count, cmp.Compare(a.key, b.key)) })
 	for i, g := range list {
-		if i >= o.List {
+		if i >= most {
 			out.GroupsLeft++
 			out.DrawsLeftOff += g.count
 			continue
 		}
-		out.Groups = append(out.Groups, g.describe(book, done, o))
+		out.Groups = append(out.Groups, g.describe(w, done))
 	}
 	return out
 }
 
 // describe names what is responsible for a group and finds its simplest example.
-func (g *group) describe(book *engine.Rulebook, done int, o GapOptions) GapGroup {
+func (g *group) describe(w *gapWitness, done int) GapGroup {
 	out := GapGroup{Count: g.count, Rules: []string{}, Methods: []string{}, Unknown: []string{}}
 	out.Share, out.Error = share(g.count, done)
 	for _, i := range g.rules {
-		out.Rules = append(out.Rules, book.Rules[i].Name)
+		out.Rules = append(out.Rules, w.book.Rules[i].Name)
 	}
 	for _, m := range g.methods {
-		out.Methods = append(out.Methods, book.Methods[m].Name)
+		out.Methods = append(out.Methods, w.book.Methods[m].Name)
 	}
 	for _, slot := range g.unknown {
-		out.Unknown = append(out.Unknown, book.Facts[slot].Name)
+		out.Unknown = append(out.Unknown, w.book.Facts[slot].Name)
 	}
-	out.Example = g.example(book, o)
+	out.Example = w.example(g)
 	return out
 }

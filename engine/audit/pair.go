@@ -82,6 +82,11 @@ func (a *answer) stand(name string) Stand {
 // advised is the method advised.
 func (a *answer) advised() Stand { return a.stand(a.book.Methods[a.state.Decide().Method].Name) }
 
+// advised names the methods that the two books advise.
+func (p *pair) advised() [2]string {
+	return [2]string{p.before.advised().Method, p.after.advised().Method}
+}
+
 // outcome is how a rule comes out; its condition if it is not to hold while
 // unknown.
 func (a *answer) outcome(name string) (string, int) {

@@ -31,7 +31,7 @@ func Compare(c Compared) *Page {
 	p.Title("From " + c.Before + " to " + c.After)
 	p.Labelled("Edits:", editsInShort(c.Edits))
 	p.Labelled("Cases:", casesInShort(c))
-	p.Labelled("Space:", spaceInShort(c.Space))
+	p.Labelled("Drawn:", spaceInShort(c.Space))
 	edits(p, c.Edits)
 	comparedCases(p, c)
 	comparedSpace(p, c.Space)
@@ -153,7 +153,7 @@ func boresNamed(bores []audit.BoreNamed) string {
 }
 
 func comparedSpace(p *Page, s audit.ComparedSpace) {
-	p.Heading("Over the fact space")
+	p.Heading("Over joints of every kind")
 	p.Para(drawn(s.Done, s.Draws, s.Seed, s.Stopped))
 	if s.Unlike > 0 {
 		p.Para(fmt.Sprintf("Left out: %s that only one of the two rulebooks can write down.", drawsOf(s.Unlike)))
