@@ -2,6 +2,7 @@ package cases
 
 import (
 	"io/fs"
+	"os"
 	"path"
 
 	"boremend/engine"
@@ -16,10 +17,19 @@ type Found struct {
 	Problems document.Problems
 }
 
-// ReadFound reads all job files of a folder and below, testdata aside, in the
-// order of their names. Expectations are left alone: they may name rules that
-// this rulebook does not have. shown is the folder's name in messages.
-func ReadFound(fsys fs.FS, shown string, book *engine.Rulebook) ([]Found, error) {
+// FoundShipped reads the worked cases that are built into the program.
+func FoundShipped(book *engine.Rulebook) ([]Found, error) {
+	return readFound(shipped, ShippedName, book)
+}
+
+// FoundIn reads all job files of a folder and below, testdata aside, in the order
+// of their names. Expectations are left alone: they may name rules that this
+// rulebook does not have. The error says why the folder cannot be read.
+func FoundIn(dir string, book *engine.Rulebook) ([]Found, error) {
+	return readFound(os.DirFS(dir), dir, book)
+}
+
+func readFound(fsys fs.FS, shown string, book *engine.Rulebook) ([]Found, error) {
 	var list []Found
 	err := fs.WalkDir(fsys, ".", func(name string, entry fs.DirEntry, err error) error {
 		switch {

@@ -33,6 +33,7 @@ type Bore struct {
 	Findings engine.Findings
 	Readings []Reading
 	AsBored  []Reading
+	Prices   Prices
 	Expect   *Expect // only in worked cases
 }
 
@@ -84,10 +85,11 @@ type reader struct {
 	shared *yaml.Node
 	// foundOnly leaves expectations unread.
 	foundOnly bool
+	prices    Prices // of the whole job
 }
 
 func (r *reader) read() {
-	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "bores", "expect")
+	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "prices", "bores", "expect")
 	if !r.Require(r.Root, fields, "job", "bores") {
 		return
 	}
@@ -100,6 +102,7 @@ func (r *reader) read() {
 		r.units(fields["units"])
 	}
 	r.shared = fields["facts"]
+	r.prices = r.readPrices(fields["prices"], Prices{})
 	bores := r.List(fields["bores"])
 	if len(bores) == 0 && len(r.Problems()) == 0 {
 		r.Report(fields["bores"], "add an entry `- bore: NAME`", "a job needs at least one bore")
@@ -123,7 +126,7 @@ func (r *reader) units(n *yaml.Node) {
 }
 
 func (r *reader) bore(n *yaml.Node) {
-	fields := r.Fields(n, "bore", "facts", "readings", "as_bored")
+	fields := r.Fields(n, "bore", "facts", "prices", "readings", "as_bored")
 	if !r.Require(n, fields, "bore") {
 		return
 	}
@@ -138,6 +141,7 @@ func (r *reader) bore(n *yaml.Node) {
 	b.Findings = r.book.ReadFindings(r.File, facts, r.bare)
 	b.Readings = r.readings(fields["readings"])
 	b.AsBored = r.readings(fields["as_bored"])
+	b.Prices = r.readPrices(fields["prices"], r.prices)
 	b.Findings = r.addReadings(fields["readings"], b)
 	r.book.CheckTogether(b.Findings, r.job.Units, func(fact *engine.Fact, says string) {
 		r.Report(valueOf(facts, fact.Name), "measure both again", "in %s %s", b.Name, says)

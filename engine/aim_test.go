@@ -79,7 +79,7 @@ func TestLaidOut(t *testing.T) {
 			}
 			put.Put(slot, v)
 		}
-		possible := put.Possible(floors)
+		possible := put.PossibleAsPut(floors)
 		put.Evaluate()
 		loaded.Load(put.Findings())
 		if put.Decide() != loaded.Decide() {

@@ -55,9 +55,9 @@ func (s *State) Level(f *Floor) (float64, bool) {
 	return s.number[f.least], s.known[f.least] && !s.assumed[f.least]
 }
 
-// Possible reports whether the given facts, as they were put, lie within their
+// PossibleAsPut reports whether the given facts, as they were put, lie within their
 // ranges and together can be true.
-func (s *State) Possible(floors []Floor) bool {
+func (s *State) PossibleAsPut(floors []Floor) bool {
 	for slot, f := range s.book.Facts {
 		if v := s.number[slot]; s.given[slot] && f.Ranged && (v < f.Low || v > f.High) {
 			return false

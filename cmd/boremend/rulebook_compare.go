@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"slices"
 
@@ -157,18 +156,18 @@ func loadBoth(from, to string) (before, after *engine.Rulebook, err error) {
 
 // read reads the job files under both rulebooks.
 func (c *comparedFiles) read(folder string, before, after *engine.Rulebook, from, to string) ([]audit.ComparedBore, error) {
-	fsys, shown := cases.Shipped(), "cases"
+	found := cases.FoundShipped
 	if folder != "" {
 		if info, err := os.Stat(folder); err != nil || !info.IsDir() {
 			return nil, useError{fmt.Sprintf("there is no folder %q", folder), "name a folder of job files"}
 		}
-		fsys, shown = fs.FS(os.DirFS(folder)), folder
+		found = func(book *engine.Rulebook) ([]cases.Found, error) { return cases.FoundIn(folder, book) }
 	}
-	was, err := cases.ReadFound(fsys, shown, before)
+	was, err := found(before)
 	if err != nil {
 		return nil, useError{says: err.Error()}
 	}
-	is, err := cases.ReadFound(fsys, shown, after)
+	is, err := found(after)
 	if err != nil {
 		return nil, useError{says: err.Error()}
 	}

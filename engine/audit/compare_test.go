@@ -57,7 +57,7 @@ func edited(t *testing.T, file, from, to string) *engine.Rulebook {
 func shipped(t testing.TB, before, after *engine.Rulebook) (bores []audit.ComparedBore) {
 	t.Helper()
 	read := func(book *engine.Rulebook) []cases.Found {
-		list, err := cases.ReadFound(cases.Shipped(), "cases", book)
+		list, err := cases.FoundShipped(book)
 		if err != nil {
 			t.Fatal(err)
 		}

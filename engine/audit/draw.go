@@ -127,7 +127,7 @@ func (s *Sampler) aim(a *engine.Aim) {
 // that, it becomes unknown. Raising one fact may leave another too low.
 func (s *Sampler) raise() {
 	for range len(s.floors) {
-		if s.State.Possible(s.floors) {
+		if s.State.PossibleAsPut(s.floors) {
 			return
 		}
 		for i := range s.floors {

@@ -196,7 +196,7 @@ func rulesOf(b *engine.Rulebook) (list []thing) {
 			points = numberText(r.Points)
 		}
 		list = append(list, thing{r.Name, []field{
-			{"for", namesOf(b, r.For)}, {"effect", r.Effect.String()}, {"points", points}, {"if", r.If},
+			{"for", methodsNamed(b, r.For)}, {"effect", r.Effect.String()}, {"points", points}, {"if", r.If},
 			{"if_unknown", whileUnknown(r.IfUnknown)}, {"because", r.Because}, {"source", r.Source}, {"trust", r.Trust},
 		}})
 	}
@@ -210,7 +210,7 @@ func cautionsOf(b *engine.Rulebook) (list []thing) {
 			refs = append(refs, r.String())
 		}
 		list = append(list, thing{c.Name, []field{
-			{"danger", c.Danger}, {"for", namesOf(b, c.For)}, {"at", strings.Join(c.At, ", ")}, {"if", c.If}, {"said_if", c.SaidIf},
+			{"danger", c.Danger}, {"for", methodsNamed(b, c.For)}, {"at", strings.Join(c.At, ", ")}, {"if", c.If}, {"said_if", c.SaidIf},
 			{"if_unknown", whileUnknown(c.IfUnknown)}, {"text", c.Text}, {"refs", strings.Join(refs, "; ")},
 		}})
 	}
@@ -221,7 +221,7 @@ func whileUnknown(u engine.IfUnknown) string {
 	return [...]string{engine.Open: "open", engine.Silent: "silent", engine.Hold: "holds"}[u]
 }
 
-func namesOf(b *engine.Rulebook, methods []int) string {
+func methodsNamed(b *engine.Rulebook, methods []int) string {
 	names := make([]string, len(methods))
 	for i, m := range methods {
 		names[i] = b.Methods[m].Name

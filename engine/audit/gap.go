@@ -152,7 +152,7 @@ func (f *gapFinder) keepOpen(s *engine.State) (unknown []int) {
 func (f *gapFinder) fill(s *engine.State, slot int) bool {
 	stays := func(v float64) bool {
 		s.Set(slot, v)
-		return s.Possible(f.floors) && f.judge(s).of == AllOpen
+		return s.PossibleAsPut(f.floors) && f.judge(s).of == AllOpen
 	}
 	if stays(f.usual[slot]) || slices.ContainsFunc(f.probes[slot], stays) {
 		return true

@@ -166,5 +166,5 @@ func (j *joint) set(i int, known bool, value float64) {
 
 // possible reports whether the joint can be, under every book.
 func (j *joint) possible() bool {
-	return !slices.ContainsFunc(j.views, func(v *view) bool { return !v.state.Possible(v.floors) })
+	return !slices.ContainsFunc(j.views, func(v *view) bool { return !v.state.PossibleAsPut(v.floors) })
 }

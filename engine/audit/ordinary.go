@@ -47,7 +47,7 @@ func quietest(book *engine.Rulebook, s *engine.State, slot int, floors []engine.
 	for _, v := range stops(book, slot) {
 		s.Set(slot, v)
 		said := saidOf(book, s)
-		if !s.Possible(floors) {
+		if !s.PossibleAsPut(floors) {
 			said += impossible
 		}
 		switch {

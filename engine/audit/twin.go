@@ -105,7 +105,7 @@ func (t *twin) tell(number int, from, to *Sampler, by *translation, near []engin
 			to.State.Put(slot, to.value(slot))
 		}
 	}
-	if !to.State.Possible(to.floors) {
+	if !to.State.PossibleAsPut(to.floors) {
 		return false
 	}
 	to.State.Evaluate()
