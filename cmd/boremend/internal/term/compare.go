@@ -121,7 +121,7 @@ func comparedCases(p *Page, c Compared) {
 	if len(c.Cases.Changed) == 0 {
 		p.Para("None.")
 	}
-	for i, b := range c.Cases.Changed {
+	for i, b := range adviceFirst(c.Cases.Changed) {
 		p.Item(strconv.Itoa(i+1), b.Bore+" ("+b.File+"): "+strings.Join(b.Changed, ", "))
 		contrasted(p, b.Contrast)
 	}
@@ -137,6 +137,19 @@ func comparedCases(p *Page, c Compared) {
 			p.Item("-", "Under "+u.Under+": "+u.Says)
 		}
 	}
+}
+
+// adviceFirst puts the bores first at which another method is advised.
+func adviceFirst(bores []audit.BoreChanged) []audit.BoreChanged {
+	other := func(b audit.BoreChanged) int {
+		if b.Before.Method != b.After.Method {
+			return 0
+		}
+		return 1
+	}
+	ordered := slices.Clone(bores)
+	slices.SortStableFunc(ordered, func(a, b audit.BoreChanged) int { return other(a) - other(b) })
+	return ordered
 }
 
 // boresNamed lists the first few bores.

@@ -29,12 +29,35 @@ func contrasted(p *Page, c audit.Contrast) {
 			p.Detail(ruleTurned(r))
 		}
 	}
-	for _, group := range []struct {
-		name  string
-		texts []audit.TextTurned
-	}{{"Demand", demandsOnce(c.Demands)}, {"Caution", c.Cautions}} {
-		for _, t := range group.texts {
-			p.Detail(group.name + " " + textTurned(t))
+	for _, t := range demandsOnce(c.Demands) {
+		p.Detail("Demand " + textTurned(t))
+	}
+	if c.Before.Method != c.After.Method {
+		cautionsByName(p, c.Cautions)
+		return
+	}
+	for _, t := range c.Cautions {
+		p.Detail("Caution " + textTurned(t))
+	}
+}
+
+// cautionsByName lists the cautions that come and go with another method.
+func cautionsByName(p *Page, cautions []audit.TextTurned) {
+	var come, gone []string
+	for _, t := range cautions {
+		switch {
+		case t.Before == "":
+			come = append(come, t.Name)
+		case t.After == "":
+			gone = append(gone, t.Name)
+		}
+	}
+	for _, side := range []struct {
+		says  string
+		names []string
+	}{{"Cautions that come with it: ", come}, {"Cautions that go: ", gone}} {
+		if len(side.names) > 0 {
+			p.Detail(side.says + strings.Join(side.names, ", ") + ".")
 		}
 	}
 }
