@@ -93,7 +93,7 @@ func answers(book *engine.Rulebook, s *engine.State, found engine.Findings) (adv
 				outcome = engine.Holds
 			}
 			if r.Effect == engine.Demand && slices.Contains(r.For, m) && (outcome == engine.Holds || outcome == engine.Unknown && r.IfUnknown == engine.Open) {
-				said += r.Name + "\n"
+				said += r.Name + " " + outcome.String() + "\n"
 			}
 		}
 		demands[method.Name] = said

@@ -2,6 +2,7 @@ package audit
 
 import (
 	"slices"
+	"strings"
 
 	"boremend/engine"
 	"boremend/engine/quantity"
@@ -87,8 +88,8 @@ func (p *pair) advised() [2]string {
 	return [2]string{p.before.advised().Method, p.after.advised().Method}
 }
 
-// outcome is how a rule comes out; its condition if it is not to hold while
-// unknown.
+// outcome is how a rule comes out, and its number; one that is to hold until
+// somebody looks holds.
 func (a *answer) outcome(name string) (string, int) {
 	i, there := a.rules[name]
 	if !there {
@@ -131,6 +132,10 @@ func stands(s Stand) bool {
 	return s.Verdict == engine.Go.String() || s.Verdict == engine.Conditional.String()
 }
 
-func (t TextTurned) comesOrGoes() bool { return (t.Before == "") != (t.After == "") }
+// comesOrGoes reports whether something is said under one book and not under the
+// other, or under one of them only perhaps.
+func (t TextTurned) comesOrGoes() bool {
+	return (t.Before == "") != (t.After == "") || strings.HasPrefix(t.Before, perhaps) != strings.HasPrefix(t.After, perhaps)
+}
 
 func (t TextTurned) reworded() bool { return !t.comesOrGoes() && t.Before != t.After }

@@ -62,6 +62,9 @@ func (p *pair) demands(units quantity.System) []TextTurned {
 	return turned
 }
 
+// perhaps begins a demand that hangs on something unknown.
+const perhaps = "Perhaps: "
+
 // demand is what a rule demands of a method, or might; empty if nothing.
 func (a *answer) demand(rule, method string, units quantity.System) string {
 	outcome, i := a.outcome(rule)
@@ -76,7 +79,7 @@ func (a *answer) demand(rule, method string, units quantity.System) string {
 		if r.IfUnknown == engine.Silent {
 			return ""
 		}
-		return "Perhaps: " + a.state.Because(i, units)
+		return perhaps + a.state.Because(i, units)
 	}
 	return a.state.Because(i, units)
 }
