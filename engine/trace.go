@@ -230,3 +230,8 @@ func (b *Rulebook) replacedIn(formula string, units quantity.System) []LimitRepl
 // words matches the names in a formula. Quoted words are matched with their
 // quotes and functions with their bracket, so that both are left alone.
 var words = regexp.MustCompile(`"[^"]*"|limit\.[a-z0-9_]+|[a-z][a-z0-9_]*\(?`)
+
+// Because is the reason of a rule with the values of the state in it.
+func (s *State) Because(rule int, units quantity.System) string {
+	return s.book.Rules[rule].because.fill(s, units)
+}

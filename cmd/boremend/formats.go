@@ -160,6 +160,23 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                says, remedy}] and below (findings of what it lies over, left out
                without --all)
   rulebook new  {folder, copy, rulebook, files}
+  rulebook gaps   {rulebook, draws, done, seed, stopped, fallback, sent_to_fallback,
+               kinds: [{kind: nothing_left|all_open|tie, count, share, error, groups:
+               [{count, share, error, rules, methods, unknown, example}], groups_left_off,
+               draws_left_off}]}. example is {facts: [{fact, value, unit, text, ordinary}],
+               method, verdict, methods: [{method, title, verdict, points, start, reasons}]};
+               facts that it does not name are unknown. error holds 19 times in 20.
+  rulebook compare  {before: rulebook, after, edits: [{of, name, change: added|removed|edited,
+               fields: [{field, before, after}]}], cases, space}. cases is {files, bores, done,
+               stopped, changed: [{file, bore, changed: [advice|verdicts|demands|cautions],
+               ...}], reworded: [{file, bore}], other_points, not_compared: [{under, file,
+               line, column, says, remedy}]}; space is {draws, done, seed, stopped, unlike,
+               changed, share, error, beside, near, near_changed, kinds: [{before, after, count,
+               share, error, near, example: {facts, ...}}], kinds_left_off, draws_left_off}. ... stands for
+               before and after {method, title, verdict, points}, turned [{rule, effect, for,
+               before, after: holds|fails|unknown|absent, points_before, points_after,
+               text_before, text_after, edited}], methods [{method, before, after}],
+               demands and cautions [{name, method, before, after}], reworded, other_points.
 
   intake       asks and saves, then writes what advise JOB would; the questions go to
                standard error. It keeps the comments of the job file, and writes an
