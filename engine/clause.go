@@ -108,12 +108,12 @@ type turns struct {
 
 func (c turns) may(o *Outlook) bool {
 	others := o.atoms[o.book.nodes[c.nodes[0]].first] &^ outcomesOf(c.as)
-	with := o.foldAs(c.root, c.nodes, outcomesOf(c.as))
+	with := o.book.foldAs(c.root, c.nodes, outcomesOf(c.as), o.atoms)
 	for _, other := range [3]outcomes{mayFail, mayBeUnknown, mayHold} {
 		if others&other == 0 {
 			continue
 		}
-		if without := o.foldAs(c.root, c.nodes, other); without != with || with&(with-1) != 0 {
+		if without := o.book.foldAs(c.root, c.nodes, other, o.atoms); without != with || with&(with-1) != 0 {
 			return true
 		}
 	}
@@ -173,6 +173,73 @@ func (e either) reads(b *Rulebook) (atoms []int32) {
 	return atoms
 }
 
+// CouldHold asks that a condition holds, or would if some comparisons in it came
+// out as it needs them. Where the answer is never, the other comparisons exclude
+// each other.
+func CouldHold(c Condition, granted []Part) Clause {
+	out := couldHold{root: c.root()}
+	for _, p := range granted {
+		out.nodes = append(out.nodes, p.nodes...)
+	}
+	return out
+}
+
+type couldHold struct {
+	root  int32
+	nodes []int32
+}
+
+const anyOutcome = mayFail | mayBeUnknown | mayHold
+
+func (c couldHold) may(o *Outlook) bool {
+	return o.book.foldAs(c.root, c.nodes, anyOutcome, o.atoms)&mayHold != 0
+}
+
+func (c couldHold) met(s *State) bool {
+	atoms := make([]outcomes, len(s.atoms))
+	for i, t := range s.atoms {
+		atoms[i] = outcomesOf(t)
+	}
+	return s.book.foldAs(c.root, c.nodes, anyOutcome, atoms)&mayHold != 0
+}
+
+func (c couldHold) far(s *State) float64 {
+	if c.met(s) {
+		return 0
+	}
+	return s.far(c.root, Holds, override{})
+}
+
+func (c couldHold) reads(b *Rulebook) (atoms []int32) { return b.atomsBeside(c.root, c.nodes) }
+
+// foldAs finds how a condition may come out when its comparisons may come out as
+// given, and some of them, by their nodes, as they are taken to.
+func (b *Rulebook) foldAs(root int32, nodes []int32, as outcomes, atoms []outcomes) outcomes {
+	if slices.Contains(nodes, root) {
+		return as
+	}
+	n := b.nodes[root]
+	switch n.op {
+	case atomNode:
+		return atoms[n.first]
+	case constantNode:
+		return outcomesOf(Truth(n.first))
+	}
+	kids := b.kids[n.first : n.first+n.count]
+	out := b.foldAs(kids[0], nodes, as, atoms)
+	if n.op == notNode {
+		return out.not()
+	}
+	for _, k := range kids[1:] {
+		if n.op == andNode {
+			out = out.and(b.foldAs(k, nodes, as, atoms))
+		} else {
+			out = out.or(b.foldAs(k, nodes, as, atoms))
+		}
+	}
+	return out
+}
+
 // foldAs is fold with some comparisons taken to come out in one way.
 func (s *State) foldAs(root int32, v override) Truth {
 	if v.covers(root) {
@@ -192,29 +259,6 @@ func (s *State) foldAs(root int32, v override) Truth {
 			out = min(out, s.foldAs(k, v))
 		} else {
 			out = max(out, s.foldAs(k, v))
-		}
-	}
-	return out
-}
-
-func (o *Outlook) foldAs(root int32, nodes []int32, as outcomes) outcomes {
-	if slices.Contains(nodes, root) {
-		return as
-	}
-	n := o.book.nodes[root]
-	if n.op == atomNode || n.op == constantNode {
-		return o.fold(root)
-	}
-	kids := o.book.kids[n.first : n.first+n.count]
-	out := o.foldAs(kids[0], nodes, as)
-	if n.op == notNode {
-		return out.not()
-	}
-	for _, k := range kids[1:] {
-		if n.op == andNode {
-			out = out.and(o.foldAs(k, nodes, as))
-		} else {
-			out = out.or(o.foldAs(k, nodes, as))
 		}
 	}
 	return out

@@ -136,6 +136,7 @@ func (c *compiler) truth(n ast.Node) int32 {
 		}
 		if flag, wanted, ok := flagTest(n); ok {
 			root := c.atom(flag)
+			c.p.places[root].text = textOf(n)
 			if wanted == Holds {
 				return root
 			}
@@ -224,7 +225,7 @@ func (c *compiler) placeOf(n ast.Node) place {
 		return false
 	})
 	line, column := c.where.file.Place(c.where.node, start)
-	return place{line, column}
+	return place{line, column, textOf(n)}
 }
 
 func (c *compiler) newAtom(n ast.Node) atom {
@@ -428,6 +429,21 @@ func (c *compiler) trackReaders() {
 			c.p.readers[i] = c.atomsUnder(root, nil)
 		}
 	}
+}
+
+// atomsBeside lists the atoms under a node, but for some nodes.
+func (p *program) atomsBeside(root int32, nodes []int32) (found []int32) {
+	n := p.nodes[root]
+	switch {
+	case slices.Contains(nodes, root), n.op == constantNode:
+	case n.op == atomNode:
+		found = append(found, n.first)
+	default:
+		for _, k := range p.kids[n.first : n.first+n.count] {
+			found = append(found, p.atomsBeside(k, nodes)...)
+		}
+	}
+	return found
 }
 
 func (p *program) atomsUnder(root int32, found []int32) []int32 {

@@ -10,8 +10,11 @@ type Part struct {
 	nodes        []int32
 }
 
-// place is a line and column of a file.
-type place struct{ line, column int }
+// place is where a comparison stands in its file, and how it is written there.
+type place struct {
+	line, column int
+	text         string
+}
 
 // Parts lists the comparisons of a condition as they are written. One that is
 // written twice is two parts.
@@ -30,7 +33,7 @@ func (b *Rulebook) Parts(c Condition) (parts []Part) {
 				parts[i].nodes = append(parts[i].nodes, root)
 				return
 			}
-			parts = append(parts, Part{b.atoms[n.first].text, at.line, at.column, int(n.first), []int32{root}})
+			parts = append(parts, Part{at.text, at.line, at.column, int(n.first), []int32{root}})
 		default:
 			for _, k := range b.kids[n.first : n.first+n.count] {
 				walk(k)

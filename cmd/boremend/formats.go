@@ -74,7 +74,13 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                warnings}. value is a number, a word, or an array for a list.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
                kind, unit, means, list, choices, default}], outputs}]}
-  rulebook check  {rulebook, facts, limits, methods, rules, cautions}
+  rulebook check  {rulebook, facts, limits, methods, rules, cautions, findings [{kind,
+               severity: wrong|doubtful|note, what: rule|fact|limit|method|caution|group,
+               name, file, line, column, others [rule], says, witness [{fact, value,
+               unit, text}]}], unsettled [{kind, what, name, file, line, column, asks}],
+               stopped}. column is there when one comparison is meant. A witness is
+               evaluated: these facts, the rest unknown. unsettled is what could be
+               neither shown nor excluded; stopped means that Ctrl-C came first.
 
   intake       asks and saves, then writes what advise JOB would; the questions go to
                standard error. It keeps the comments of the job file, and writes an

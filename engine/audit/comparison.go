@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"boremend/engine"
-	"boremend/engine/quantity"
 )
 
 // fixedComparison finds comparisons that come out the same at every joint of
@@ -79,7 +78,7 @@ func (s *survey) outside(c engine.Comparison) (reason string, outside bool) {
 		return "", false
 	}
 	f := s.book.Facts[c.Fact]
-	show := func(v float64) string { return quantity.Quantity{Value: v, Kind: f.Kind}.Format(s.options.Units) }
+	show := func(v float64) string { return s.format(v, f.Kind) }
 	reason = fmt.Sprintf("%s lies between %s and %s, and is compared with %s", f.Name, show(f.Low), show(f.High), show(c.Threshold))
 	return reason, c.Threshold < f.Low || c.Threshold > f.High
 }

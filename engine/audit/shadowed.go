@@ -2,7 +2,6 @@ package audit
 
 import (
 	"fmt"
-	"strings"
 
 	"boremend/engine"
 )
@@ -38,7 +37,7 @@ var shadowed = kind{
 		})
 		s.eachBarred(barredInVain, func(a int, outs []string) {
 			report(Finding{Severity: Doubtful, About: aboutRule(s.book.Rules[a]), Others: outs, Witness: s.atHolding(a),
-				Says: fmt.Sprintf("Whenever it holds, its methods are ruled out by one of %s: it changes nothing.", strings.Join(outs, ", "))})
+				Says: fmt.Sprintf("Whenever it holds, its methods are ruled out by %s between them: it changes nothing.", listed(outs))})
 		})
 	},
 }

@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"boremend/engine"
-	"boremend/engine/quantity"
 )
 
 // threshold is a fixed value that a fact is compared with.
@@ -46,8 +45,8 @@ var closeThresholds = kind{
 					continue
 				}
 				report(Finding{Severity: Note, About: high.About, Others: otherThan(high.About, low.About),
-					Says: fmt.Sprintf("`%s` and `%s` lie %s apart, and %s is only known to %s.",
-						low.Text, high.Text, s.format(apart, f.Kind.Difference()), f.Name, s.format(give, f.Kind.Difference())),
+					Says: fmt.Sprintf("`%s` and `%s` lie %s apart%s, and %s is only known to %s.",
+						low.Text, high.Text, s.format(apart, f.Kind.Difference()), s.limitValues([]string{low.Text, high.Text}), f.Name, s.format(give, f.Kind.Difference())),
 					Witness: shown(s.book, s.only(slot, f, middle), s.options.Units)})
 			}
 		}
@@ -87,8 +86,4 @@ func (s *survey) only(slot int, f *engine.Fact, v float64) engine.Findings {
 		return nil
 	}
 	return engine.Findings{{Fact: slot, Value: v}}
-}
-
-func (s *survey) format(v float64, kind quantity.Kind) string {
-	return quantity.Quantity{Value: v, Kind: kind}.Format(s.options.Units)
 }
