@@ -28,6 +28,7 @@ func (l *loader) compile() {
 	}
 	c.trackReaders()
 	c.trackImpacts()
+	c.trackLeast()
 }
 
 // compiler builds a program. While a formula is compiled, reads gathers what it
@@ -304,6 +305,17 @@ func (c *compiler) order(left, right string) order {
 		c.orderNumbers[[2]string{left, right}] = number
 	}
 	return order{number, exchanged}
+}
+
+// trackLeast notes which comparisons set a fact against the one that it must
+// reach.
+func (c *compiler) trackLeast() {
+	c.p.leastOrders = make([]order, len(c.p.steps))
+	for slot, f := range c.l.book.Facts {
+		if f.AtLeast != "" {
+			c.p.leastOrders[slot] = c.order(f.Name, f.AtLeast)
+		}
+	}
 }
 
 // kindOf finds the kind in which to show the sides of a comparison: that of the

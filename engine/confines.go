@@ -11,15 +11,16 @@ type confines struct {
 	within []span // by slot
 	beside []span // by slot: what an asked fact may be where it is known
 	orders []ways // by order
+	bound  []ways // by order: the ways that are possible at all
 }
 
 func (b *Rulebook) newConfines() *confines {
-	c := &confines{within: make([]span, len(b.Facts)), beside: make([]span, len(b.Facts)), orders: make([]ways, b.orders+1)}
+	c := &confines{within: make([]span, len(b.Facts)), beside: make([]span, len(b.Facts)), orders: make([]ways, b.orders+1), bound: make([]ways, b.orders+1)}
 	for i := range c.within {
 		c.within[i], c.beside[i] = everything, span{low: nothing.low, high: nothing.high}
 	}
 	for i := range c.orders {
-		c.orders[i] = anyWay
+		c.orders[i], c.bound[i] = anyWay, anyWay
 	}
 	return c
 }
@@ -72,7 +73,7 @@ func (w ways) exchange() ways {
 
 // comparison is how an atom may come out in the case looked at.
 func (c *confines) comparison(a *atom) (out outcomes) {
-	may, holds := c.orders[a.order.number], a.op.holding()
+	may, holds := c.orders[a.order.number]&c.bound[a.order.number], a.op.holding()
 	if a.order.exchanged {
 		holds = holds.exchange()
 	}

@@ -28,6 +28,7 @@ type program struct {
 	scratch    int      // arguments that function calls need in all
 	// For questions about what can happen at all.
 	least       []int32 // by slot: the fact that it must reach, or -1
+	leastOrders []order // by slot: that fact and what it must reach as sides, where something compares them
 	orders      int     // pairs of sides that comparisons put in order
 	wordsCalled []int32 // facts that catalogue functions read as words
 }

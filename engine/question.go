@@ -96,9 +96,38 @@ func (p *proof) let(slot int32, a span) {
 
 // work evaluates what the question depends on.
 func (p *proof) work() {
+	p.run()
+	if p.bind() {
+		p.run()
+	}
+}
+
+func (p *proof) run() {
 	for _, it := range p.scope.tape {
 		p.o.do(it)
 	}
+}
+
+// bind keeps known facts from lying below those that they must reach, and
+// reports whether that changes anything.
+func (p *proof) bind() (changed bool) {
+	for _, slot := range p.scope.asked {
+		least := p.o.book.leastOrders[slot]
+		if least.number == 0 {
+			continue
+		}
+		may := anyWay
+		if p.o.binds(slot) {
+			below := leftLess
+			if least.exchanged {
+				below = below.exchange()
+			}
+			may &^= below
+		}
+		changed = changed || p.o.confines.bound[least.number] != may
+		p.o.confines.bound[least.number] = may
+	}
+	return changed
 }
 
 func (p *proof) look() Answer {
@@ -147,16 +176,23 @@ func (p *proof) impossible() bool {
 	return slices.ContainsFunc(p.scope.atoms, func(a int32) bool { return p.o.atoms[a] == 0 })
 }
 
+// binds reports whether a fact is known and so is the one that it must reach.
+func (o *Outlook) binds(slot int32) bool {
+	least := o.book.least[slot]
+	if least < 0 || !o.given[slot] || o.spans[least].unknown {
+		return false
+	}
+	// What is only assumed binds nobody.
+	return o.given[least] || !o.book.steps[least].assume.given()
+}
+
 // below reports whether a known fact lies for certain below the one that it must
 // reach.
 func (o *Outlook) below(slot int32) bool {
-	least := o.book.least[slot]
-	if least < 0 || o.spans[slot].unknown || o.spans[least].unknown {
+	if !o.binds(slot) {
 		return false
 	}
-	if !o.given[least] && o.book.steps[least].assume.given() {
-		return false // what is only assumed binds nobody
-	}
+	least := o.book.least[slot]
 	return o.spans[slot].known() && o.spans[least].known() && o.spans[slot].high < o.spans[least].low
 }
 

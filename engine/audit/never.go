@@ -79,7 +79,7 @@ var alwaysHolds = kind{
 			if a.What != "fact" {
 				says += ` If that is meant, write if: "true".`
 			}
-			report(Finding{Severity: Doubtful, About: a.About, Says: says})
+			report(Finding{Severity: Doubtful, About: a.About, Says: says, Witness: s.witness(a.holdsKey())})
 		}
 	},
 }

@@ -37,7 +37,7 @@ var odd = engine.Function{
 // The facts of a random rulebook; the formulas of some are drawn.
 const randomFacts = `
 - {fact: a, means: a, kind: length, range: [0 mm, 10 mm], ask: a}
-- {fact: b, means: b, kind: length, range: [0 mm, 10 mm], ask: b, at_least: half}
+- {fact: b, means: b, kind: length, range: [0 mm, 10 mm], ask: b, at_least: %s}
 - {fact: g, means: g, kind: length, range: [0 mm, 10 mm], ask: g, assume: a + limit.l2}
 - {fact: n, means: n, kind: count, range: [0, 3], ask: n}
 - {fact: c, means: c, kind: choice, choices: [x, y, z], ask: c}
@@ -45,7 +45,7 @@ const randomFacts = `
 - {fact: half, means: half, kind: length, from: a / 2}
 - {fact: sum, means: sum, kind: length, from: a + b}
 - {fact: share, means: share, kind: ratio, from: a / b}
-- {fact: either, means: either, kind: length, from: 'p ? a : b'}
+- {fact: either, means: either, kind: length, from: 'p ? a : b', assume: limit.l4}
 - {fact: called, means: called, kind: length, from: 'odd(a, c)'}
 - {fact: f, means: f, kind: yes_no, from: '%s'}
 - {fact: h, means: h, kind: yes_no, from: '%s', assume: no}
@@ -129,13 +129,14 @@ func drawTree(t *rapid.T, depth int, flags []string) *tree {
 
 // randomRulebook is a rulebook with the trees from which it was written.
 type randomRulebook struct {
+	least string  // the fact that b must reach
 	facts []*tree // of f and h
 	rules []*tree
 	rest  []string // effect and the like, by rule
 }
 
 func drawRulebook(t *rapid.T) *randomRulebook {
-	out := &randomRulebook{facts: []*tree{drawTree(t, 2, []string{"p"}), drawTree(t, 2, []string{"p", "f == no"})}}
+	out := &randomRulebook{least: rapid.SampledFrom([]string{"half", "g", "either"}).Draw(t, "least"), facts: []*tree{drawTree(t, 2, []string{"p"}), drawTree(t, 2, []string{"p", "f == no"})}}
 	for range 4 {
 		out.rules = append(out.rules, drawTree(t, 2, []string{"p", "p == no", "f", "h"}))
 		out.rest = append(out.rest, rapid.SampledFrom([]string{"effect: rule_out", "effect: demand", "effect: lean, points: 1", "effect: lean, points: -2"}).Draw(t, "effect")+
@@ -153,7 +154,7 @@ func (r *randomRulebook) load(t fataler) *engine.Rulebook {
 	files := fstest.MapFS{}
 	for name, text := range map[string]string{
 		"rulebook.yaml": "{title: Random, edition: '1', narrow: 1, fallback: one}",
-		"limits.yaml":   randomLimits, "facts.yaml": fmt.Sprintf(randomFacts, r.facts[0], r.facts[1]),
+		"limits.yaml":   randomLimits, "facts.yaml": fmt.Sprintf(randomFacts, r.least, r.facts[0], r.facts[1]),
 		"methods.yaml":   "- {method: one, title: one, plain: one, start: 0}\n- {method: two, title: two, plain: two, start: 0}\n",
 		"rules/all.yaml": rules,
 	} {
@@ -203,6 +204,57 @@ func everywhere(b *engine.Rulebook, look func(s *engine.State, complete bool)) {
 		}
 	}
 	visit(0, 0)
+}
+
+// TestProofsHoldEverywhere asks random rulebooks whether one rule can hold while
+// another does not. A joint that is found must meet the question when it is
+// evaluated afresh; where there is said to be none, the grid has none either.
+func TestProofsHoldEverywhere(t *testing.T) {
+	answers := map[engine.Answer]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		r := drawRulebook(t)
+		b := r.load(t)
+		s, fresh := b.NewState(), b.NewState()
+		var never []engine.Question
+		for _, q := range questions(b) {
+			answer := s.Prove(context.Background(), q, 400)
+			answers[answer]++
+			switch answer {
+			case engine.Never:
+				never = append(never, q)
+			case engine.Met:
+				if fresh.Load(s.Found()); !fresh.Possible() || !q.Met(fresh) {
+					t.Fatalf("not met at %s\n%v\n%v", written(b, fresh), r.facts, r.rules)
+				}
+			}
+		}
+		everywhere(b, func(s *engine.State, complete bool) {
+			for i, q := range never {
+				if (complete || !q.Complete) && q.Met(s) {
+					t.Fatalf("question %d is met at %s\n%v\n%v", i, written(b, s), r.facts, r.rules)
+				}
+			}
+		})
+	})
+	t.Log(answers)
+	if answers[engine.Never] == 0 || answers[engine.Met] == 0 {
+		t.Errorf("never %d, met %d", answers[engine.Never], answers[engine.Met])
+	}
+}
+
+// questions pairs the first rules of a rulebook, with facts unknown and without.
+func questions(b *engine.Rulebook) (list []engine.Question) {
+	for one := range 2 {
+		for other := range b.Rules {
+			for _, complete := range []bool{false, true} {
+				list = append(list, engine.Question{Complete: complete, Clauses: []engine.Clause{
+					b.RuleCounts(one, true),
+					engine.Either([]engine.Clause{b.RuleCounts(other, false)}, []engine.Clause{engine.ComesOut(b.RuleCondition(3), engine.Unknown)}),
+				}})
+			}
+		}
+	}
+	return list
 }
 
 // claim is what a finding says of all joints, as something that would refute it.

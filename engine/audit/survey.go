@@ -93,7 +93,7 @@ func (s *survey) witness(key string) []Shown {
 func (s *survey) unsettled() []Open {
 	open := []Open{}
 	for _, a := range s.asked {
-		if a.answer == engine.Unsettled {
+		if a.answer == engine.Unsettled && !s.moot(a) {
 			open = append(open, a.open)
 		}
 	}
@@ -121,10 +121,20 @@ func (s *survey) settle(report Report) {
 		if report != nil {
 			report(i, len(s.asked))
 		}
-		if a.answer == engine.Unsettled {
+		if a.answer == engine.Unsettled && !s.moot(a) {
 			s.resolve(a)
 		}
 	}
+}
+
+// moot reports whether a question is about what else happens when a rule holds
+// that was never seen to hold.
+func (s *survey) moot(a *asked) bool {
+	if a.rule == noRule {
+		return false
+	}
+	holds := s.byKey[aboutRule(s.book.Rules[a.rule]).holdsKey()]
+	return holds != nil && holds.answer != engine.Met
 }
 
 // resolve proves a question or looks for a joint that meets it.

@@ -44,7 +44,7 @@ var closeThresholds = kind{
 				if apart <= 0 || apart >= give {
 					continue
 				}
-				report(Finding{Severity: Note, About: high.About, Others: otherThan(high.About, low.About),
+				report(Finding{Severity: Doubtful, About: high.About, Others: otherThan(high.About, low.About),
 					Says: fmt.Sprintf("`%s` and `%s` lie %s apart%s, and %s is only known to %s.",
 						low.Text, high.Text, s.format(apart, f.Kind.Difference()), s.limitValues([]string{low.Text, high.Text}), f.Name, s.format(give, f.Kind.Difference())),
 					Witness: shown(s.book, s.only(slot, f, middle), s.options.Units)})

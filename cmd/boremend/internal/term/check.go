@@ -21,7 +21,7 @@ func Check(b *engine.Rulebook, c audit.Checked) *Page {
 		for n < len(rest) && rest[n].Kind == first.Kind && rest[n].Severity == first.Severity {
 			n++
 		}
-		p.Heading(strings.ToUpper(first.Severity.String()) + ": " + kindTitle(first.Kind))
+		p.Heading(strings.ToUpper(first.Severity.String()) + ": " + kindTitles[first.Kind])
 		findings(p, rest[:n])
 		rest = rest[n:]
 	}
@@ -83,14 +83,7 @@ func joint(witness []audit.Shown) string {
 	return strings.Join(facts, ", ")
 }
 
-// kindTitle says in words what kind of finding a name stands for.
-func kindTitle(kind string) string {
-	if title, ok := kindTitles[kind]; ok {
-		return title
-	}
-	return plain(kind)
-}
-
+// kindTitles say in words what kind of finding a name stands for.
 var kindTitles = map[string]string{
 	"never_holds":        "can never hold",
 	"fixed_comparison":   "comparisons that always come out the same",
