@@ -29,6 +29,7 @@ func (l *loader) compile() {
 	c.trackReaders()
 	c.trackImpacts()
 	c.trackLeast()
+	c.trackApart()
 }
 
 // compiler builds a program. While a formula is compiled, reads gathers what it
@@ -48,10 +49,10 @@ func (c *compiler) step(slot int32, f *Fact) {
 	s := step{slot: slot, sort: f.Sort, from: valueOf{root: -1}, assume: valueOf{root: -1}}
 	c.reads = needs{}
 	if nodes.from != nil {
-		s.from = c.formula(f, written{nodes.file, nodes.from})
+		s.from, s.linear = c.formula(f, written{nodes.file, nodes.from})
 	}
 	if nodes.assume != nil {
-		s.assume = c.formula(f, written{nodes.file, nodes.assume})
+		s.assume, _ = c.formula(f, written{nodes.file, nodes.assume})
 	}
 	s.needs = c.reads
 	if nodes.atLeast != nil {
@@ -82,9 +83,9 @@ func (c *compiler) atLeast(f *Fact, nodes formulaNodes) {
 
 // formula compiles from: or assume: of a fact and checks that it yields what
 // the fact holds.
-func (c *compiler) formula(f *Fact, w written) valueOf {
+func (c *compiler) formula(f *Fact, w written) (v valueOf, as sum) {
 	c.where = w
-	v := valueOf{root: -1, text: w.node.Value}
+	v = valueOf{root: -1, text: w.node.Value}
 	tree, found := c.l.parse(w, true)
 	switch {
 	case tree == nil:
@@ -94,10 +95,11 @@ func (c *compiler) formula(f *Fact, w written) valueOf {
 		v.root = c.truth(tree)
 	case f.Sort == Number && found.class == numberClass && found.dimension == f.Kind.Dimension():
 		v.formula = c.number(tree)
+		as.sum, as.ok = c.linear(tree)
 	default:
 		w.file.Report(w.node, "change kind: or the formula", "%s is %s, and the formula gives %s", f.Name, f.words(), found.words())
 	}
-	return v
+	return v, as
 }
 
 // condition compiles the condition of a rule; a rule without one gets -1.
@@ -258,6 +260,10 @@ func (c *compiler) newAtom(n ast.Node) atom {
 	default:
 		a.shape, a.leftOf, a.rightOf = general, c.number(b.Left), c.number(b.Right)
 	}
+	if sides, ok := c.linear(&ast.BinaryNode{Operator: "-", Left: b.Left, Right: b.Right}); ok {
+		sides.steps-- // comparing rounds nothing
+		a.sides = sum{sides, true}
+	}
 	if a.shape != againstConstant {
 		a.order = c.order(a.leftText, a.rightText)
 	}
@@ -312,10 +318,16 @@ func (c *compiler) order(left, right string) order {
 func (c *compiler) trackLeast() {
 	c.p.leastOrders = make([]order, len(c.p.steps))
 	for slot, f := range c.l.book.Facts {
-		if f.AtLeast != "" {
+		if f.AtLeast != "" && c.compared(f.Name, f.AtLeast) {
 			c.p.leastOrders[slot] = c.order(f.Name, f.AtLeast)
 		}
 	}
+}
+
+// compared reports whether something puts the two sides in order.
+func (c *compiler) compared(a, b string) bool {
+	_, seen := c.orderNumbers[[2]string{min(a, b), max(a, b)}]
+	return seen
 }
 
 // kindOf finds the kind in which to show the sides of a comparison: that of the

@@ -159,7 +159,11 @@ func (p *proof) refine() division {
 // sides were taken to stand so.
 func (p *proof) forcedOrder(number int32) bool {
 	a := &p.o.book.atoms[number]
-	return (a.shape == general || a.shape == againstFact) && p.o.compare(a)&^p.o.atoms[number] != 0
+	if a.shape != general && a.shape != againstFact {
+		return false
+	}
+	free := p.o.compare(a) & p.o.confines.sides(p.o, a, anyWay)
+	return free&^p.o.atoms[number] != 0
 }
 
 // forcedFact reports whether a worked-out fact was taken to lie in a part of what

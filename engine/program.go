@@ -54,6 +54,7 @@ type step struct {
 	slot         int32
 	sort         Sort
 	from, assume valueOf
+	linear       sum // of from
 	needs        needs
 }
 
@@ -132,7 +133,9 @@ type atom struct {
 	rightOf  formula
 	needs    needs
 	order    order
-	node     int32 // where it is made first
+	sides    sum         // left less right
+	apart    *difference // nil where that is no sum
+	node     int32       // where it is made first
 	// For the trace.
 	leftText, rightText string
 	kind                quantity.Kind

@@ -94,10 +94,14 @@ func (p *proof) let(slot int32, a span) {
 	p.s.Set(int(slot), p.s.book.middle(int(slot), known))
 }
 
-// work evaluates what the question depends on.
+// work evaluates what the question depends on. Only when all of it stands, for
+// the case looked at, is it known which facts must reach which, and how far; with
+// that everything is narrowed down once more.
 func (p *proof) work() {
+	c := p.o.confines
+	c.reaching = false
 	p.run()
-	if p.bind() {
+	if c.reaching = p.reach(); c.reaching {
 		p.run()
 	}
 }
@@ -108,26 +112,24 @@ func (p *proof) run() {
 	}
 }
 
-// bind keeps known facts from lying below those that they must reach, and
-// reports whether that changes anything.
-func (p *proof) bind() (changed bool) {
+// reach keeps known facts from lying below those that they must reach, where
+// something compares the two, and reports whether there are any such facts.
+func (p *proof) reach() (any bool) {
 	for _, slot := range p.scope.asked {
-		least := p.o.book.leastOrders[slot]
-		if least.number == 0 {
+		if p.o.book.least[slot] < 0 {
 			continue
 		}
-		may := anyWay
-		if p.o.binds(slot) {
-			below := leftLess
-			if least.exchanged {
-				below = below.exchange()
-			}
+		binds := p.o.binds(slot)
+		any = any || binds
+		least, may := p.o.book.leastOrders[slot], anyWay
+		if below := leftLess; binds && least.exchanged {
+			may &^= below.exchange()
+		} else if binds {
 			may &^= below
 		}
-		changed = changed || p.o.confines.bound[least.number] != may
-		p.o.confines.bound[least.number] = may
+		p.o.confines.reached[least.number] = may
 	}
-	return changed
+	return any
 }
 
 func (p *proof) look() Answer {

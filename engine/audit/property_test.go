@@ -44,6 +44,7 @@ const randomFacts = `
 - {fact: p, means: p, kind: yes_no, ask: p}
 - {fact: half, means: half, kind: length, from: a / 2}
 - {fact: sum, means: sum, kind: length, from: a + b}
+- {fact: less, means: less, kind: length, from: b - half}
 - {fact: share, means: share, kind: ratio, from: a / b}
 - {fact: either, means: either, kind: length, from: 'p ? a : b', assume: limit.l4}
 - {fact: called, means: called, kind: length, from: 'odd(a, c)'}
@@ -107,7 +108,8 @@ func drawLeaf(t *rapid.T, flags []string) string {
 	case "facts":
 		return rapid.SampledFrom([]string{"a", "half"}).Draw(t, "left") + " " + rapid.SampledFrom(orders).Draw(t, "op") + " " + rapid.SampledFrom([]string{"b", "g"}).Draw(t, "right")
 	case "sum":
-		return rapid.SampledFrom([]string{"2 * a < b", "b > 2 * a", "share < 1", "share >= 0.5", "a - b > limit.l2", "a < 0.5 * b"}).Draw(t, "sum")
+		return rapid.SampledFrom([]string{"2 * a < b", "b > 2 * a", "share < 1", "share >= 0.5", "a - b > limit.l2", "a < 0.5 * b",
+			"sum < a", "sum >= b", "b - half < limit.l0", "b < a / 2", "3 * b < 1.5 * a", "sum - a - b > limit.l0", "sum - a > limit.l10", "less < limit.l0", "less > b"}).Draw(t, "sum")
 	case "count":
 		return fmt.Sprintf("n %s %d", rapid.SampledFrom(orders).Draw(t, "op"), rapid.IntRange(0, 3).Draw(t, "count"))
 	case "words":
@@ -179,9 +181,9 @@ const mostUnknown = 1
 func everywhere(b *engine.Rulebook, look func(s *engine.State, complete bool)) {
 	values := map[string][]float64{"n": {0, 1, 2, 3}, "c": {0, 1, 2}, "p": {0, 1}}
 	for _, name := range []string{"a", "b", "g"} {
-		values[name] = []float64{0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10}
+		values[name] = []float64{0, 1.1, 2, 3.3, 4, 5.7, 6, 7.1, 8, 9.3, 10}
 	}
-	values["g"] = []float64{0, 3, 6, 9}
+	values["g"] = []float64{0, 3.3, 6, 9.3}
 	s := b.NewState()
 	var visit func(slot, unknown int)
 	visit = func(slot, unknown int) {
