@@ -82,8 +82,8 @@ func (c *compiler) atLeast(f *Fact, nodes formulaNodes) {
 }
 
 // formula compiles from: or assume: of a fact and checks that it yields what
-// the fact holds.
-func (c *compiler) formula(f *Fact, w written) (v valueOf, as sum) {
+// the fact holds. It gives the formula as a sum too, where it is one.
+func (c *compiler) formula(f *Fact, w written) (v valueOf, as *linear) {
 	c.where = w
 	v = valueOf{root: -1, text: w.node.Value}
 	tree, found := c.l.parse(w, true)
@@ -95,7 +95,9 @@ func (c *compiler) formula(f *Fact, w written) (v valueOf, as sum) {
 		v.root = c.truth(tree)
 	case f.Sort == Number && found.class == numberClass && found.dimension == f.Kind.Dimension():
 		v.formula = c.number(tree)
-		as.sum, as.ok = c.linear(tree)
+		if sum, ok := c.linear(tree); ok {
+			as = &sum
+		}
 	default:
 		w.file.Report(w.node, "change kind: or the formula", "%s is %s, and the formula gives %s", f.Name, f.words(), found.words())
 	}
@@ -262,7 +264,7 @@ func (c *compiler) newAtom(n ast.Node) atom {
 	}
 	if sides, ok := c.linear(&ast.BinaryNode{Operator: "-", Left: b.Left, Right: b.Right}); ok {
 		sides.steps-- // comparing rounds nothing
-		a.sides = sum{sides, true}
+		a.sides = &sides
 	}
 	if a.shape != againstConstant {
 		a.order = c.order(a.leftText, a.rightText)
@@ -295,39 +297,6 @@ func (c *compiler) slot(n *ast.IdentifierNode) int32 {
 		c.reads.slots = append(c.reads.slots, slot)
 	}
 	return slot
-}
-
-// order numbers the pair of sides that a comparison puts in order; a comparison
-// with the sides exchanged speaks of the same pair.
-func (c *compiler) order(left, right string) order {
-	exchanged := right < left
-	if exchanged {
-		left, right = right, left
-	}
-	number, seen := c.orderNumbers[[2]string{left, right}]
-	if !seen {
-		c.p.orders++
-		number = int32(c.p.orders)
-		c.orderNumbers[[2]string{left, right}] = number
-	}
-	return order{number, exchanged}
-}
-
-// trackLeast notes which comparisons set a fact against the one that it must
-// reach.
-func (c *compiler) trackLeast() {
-	c.p.leastOrders = make([]order, len(c.p.steps))
-	for slot, f := range c.l.book.Facts {
-		if f.AtLeast != "" && c.compared(f.Name, f.AtLeast) {
-			c.p.leastOrders[slot] = c.order(f.Name, f.AtLeast)
-		}
-	}
-}
-
-// compared reports whether something puts the two sides in order.
-func (c *compiler) compared(a, b string) bool {
-	_, seen := c.orderNumbers[[2]string{min(a, b), max(a, b)}]
-	return seen
 }
 
 // kindOf finds the kind in which to show the sides of a comparison: that of the
@@ -445,76 +414,18 @@ func (c *compiler) circle(f *Fact, path []string) {
 	nodes.file.Report(node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
 }
 
-// trackReaders notes which atoms each condition reads, in order.
-func (c *compiler) trackReaders() {
-	c.p.readers = make([][]int32, len(c.p.conditions))
-	for i, root := range c.p.conditions {
-		if root >= 0 {
-			c.p.readers[i] = c.atomsUnder(root, nil)
-		}
+// order numbers the pair of sides that a comparison puts in order; a comparison
+// with the sides exchanged speaks of the same pair.
+func (c *compiler) order(left, right string) order {
+	exchanged := right < left
+	if exchanged {
+		left, right = right, left
 	}
-}
-
-// atomsBeside lists the atoms under a node, but for some nodes.
-func (p *program) atomsBeside(root int32, nodes []int32) (found []int32) {
-	n := p.nodes[root]
-	switch {
-	case slices.Contains(nodes, root), n.op == constantNode:
-	case n.op == atomNode:
-		found = append(found, n.first)
-	default:
-		for _, k := range p.kids[n.first : n.first+n.count] {
-			found = append(found, p.atomsBeside(k, nodes)...)
-		}
+	number, seen := c.orderNumbers[[2]string{left, right}]
+	if !seen {
+		c.p.orders++
+		number = int32(c.p.orders)
+		c.orderNumbers[[2]string{left, right}] = number
 	}
-	return found
-}
-
-func (p *program) atomsUnder(root int32, found []int32) []int32 {
-	n := p.nodes[root]
-	switch n.op {
-	case atomNode:
-		if !slices.Contains(found, n.first) {
-			found = append(found, n.first)
-		}
-	case notNode, andNode, orNode:
-		for _, k := range p.kids[n.first : n.first+n.count] {
-			found = p.atomsUnder(k, found)
-		}
-	}
-	return found
-}
-
-func (c *compiler) atomsUnder(root int32, found []int32) []int32 { return c.p.atomsUnder(root, found) }
-
-// trackImpacts finds for each fact what follows from it, however far.
-func (c *compiler) trackImpacts() {
-	c.p.impacts = make([]impact, len(c.p.steps))
-	for slot := range c.p.steps {
-		facts := make([]bool, len(c.p.steps))
-		atoms := make([]bool, len(c.p.atoms))
-		facts[slot] = true
-		touched := func(n needs) bool {
-			return slices.ContainsFunc(n.slots, func(s int32) bool { return facts[s] }) ||
-				slices.ContainsFunc(n.atoms, func(a int32) bool { return atoms[a] })
-		}
-		imp := &c.p.impacts[slot]
-		for _, it := range c.p.tape {
-			switch {
-			case it.isStep && (int(it.index) == slot || touched(c.p.steps[it.index].needs)):
-				facts[it.index] = true
-				imp.tape = append(imp.tape, it)
-				imp.calls = imp.calls || c.p.steps[it.index].needs.calls
-			case !it.isStep && touched(c.p.atoms[it.index].needs):
-				atoms[it.index] = true
-				imp.tape = append(imp.tape, it)
-				imp.calls = imp.calls || c.p.atoms[it.index].needs.calls
-			}
-		}
-		for i, readers := range c.p.readers {
-			if slices.ContainsFunc(readers, func(a int32) bool { return atoms[a] }) {
-				imp.conditions = append(imp.conditions, int32(i))
-			}
-		}
-	}
+	return order{number, exchanged}
 }

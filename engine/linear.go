@@ -87,18 +87,20 @@ func (l linear) plus(r linear, times float64) linear {
 	return out
 }
 
-// difference is how far the left side of a comparison lies from the right: as a sum
-// of facts, and again for each of them that must reach another, as that other
+// difference is how far the left side of a comparison lies from the right: as a
+// sum of facts, and again for each of them that must reach another, as that other
 // and what it is more.
 type difference struct {
 	sum  linear
 	over []overLeast
 }
 
+// overLeast is a sum in which the least that a fact must reach stands in its
+// place, so many times.
 type overLeast struct {
-	sum   linear // with the least in place of the fact
+	sum   linear
 	slot  int32
-	times float64 // how often the fact stands in the sum
+	times float64
 }
 
 // trackApart works out for all comparisons of numbers how far their sides lie
@@ -106,13 +108,14 @@ type overLeast struct {
 func (c *compiler) trackApart() {
 	for i := range c.p.atoms {
 		a := &c.p.atoms[i]
-		if a.sides.ok {
-			a.apart = c.p.apartOf(a.sides.sum)
+		if a.sides != nil {
+			a.apart = c.p.difference(*a.sides)
 		}
 	}
 }
 
-func (p *program) apartOf(sum linear) *difference {
+// difference works a sum out down to the facts that it rests on.
+func (p *program) difference(sum linear) *difference {
 	out := &difference{sum: p.expand(sum)}
 	for _, t := range out.sum.terms {
 		if least := p.least[t.slot]; least >= 0 && t.times != 0 {
@@ -129,19 +132,13 @@ func (p *program) expand(sum linear) linear {
 	for i := 0; i < len(sum.terms); {
 		t := sum.terms[i]
 		st := &p.steps[t.slot]
-		if t.times == 0 || !st.linear.ok || st.assume.given() {
+		if t.times == 0 || st.linear == nil || st.assume.given() {
 			i++
 			continue
 		}
-		sum, i = sum.plus(factSum(t.slot), -t.times).plus(st.linear.sum, t.times), 0
+		sum, i = sum.plus(factSum(t.slot), -t.times).plus(*st.linear, t.times), 0
 	}
 	return sum
-}
-
-// sum is a formula as a sum, where it is one.
-type sum struct {
-	sum linear
-	ok  bool
 }
 
 // rounding bounds what the arithmetic of floating-point numbers can make of a

@@ -54,7 +54,7 @@ type step struct {
 	slot         int32
 	sort         Sort
 	from, assume valueOf
-	linear       sum // of from
+	linear       *linear // from, where it is a sum
 	needs        needs
 }
 
@@ -133,9 +133,9 @@ type atom struct {
 	rightOf  formula
 	needs    needs
 	order    order
-	sides    sum         // left less right
-	apart    *difference // nil where that is no sum
-	node     int32       // where it is made first
+	sides    *linear // left less right; nil where that is no sum
+	apart    *difference
+	node     int32 // where it is made first
 	// For the trace.
 	leftText, rightText string
 	kind                quantity.Kind

@@ -31,7 +31,7 @@ var unmentioned = kind{
 // unmentioned lists the choices of a fact that no comparison names.
 func (s *survey) unmentioned(slot int, f *engine.Fact) (words []string) {
 	var named uint64
-	for _, c := range s.book.Comparisons() {
+	for _, c := range s.comparisons {
 		if c.IsWords && c.Fact == slot {
 			named |= c.Named
 		}

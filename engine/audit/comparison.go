@@ -12,13 +12,13 @@ import (
 var fixedComparison = kind{
 	name: "fixed_comparison",
 	ask: func(s *survey) {
-		for number, use := range s.comparisonUses() {
+		for number, use := range s.uses {
 			if len(use) == 0 {
 				continue
 			}
 			alone := s.book.ComparisonCondition(number)
 			about := use[0]
-			text := s.book.Comparisons()[number].Text
+			text := s.comparisons[number].Text
 			s.ask(neverSo(number), asked{
 				question: engine.Question{Clauses: []engine.Clause{engine.ComesOut(alone, engine.Holds)}, Complete: true},
 				rule:     noRule, open: Open{About: about, Asks: "whether `" + text + "` is ever so"},
@@ -30,9 +30,8 @@ var fixedComparison = kind{
 		}
 	},
 	find: func(s *survey, report func(Finding)) {
-		comparisons := s.book.Comparisons()
-		for number, use := range s.comparisonUses() {
-			c := comparisons[number]
+		for number, use := range s.uses {
+			c := s.comparisons[number]
 			never, always := s.never(neverSo(number)), s.never(alwaysSo(number))
 			if !never && !always || s.saidOfFact(c) {
 				continue
@@ -85,7 +84,7 @@ func (s *survey) outside(c engine.Comparison) (reason string, outside bool) {
 
 // comparisonUses lists who makes each comparison, and where.
 func (s *survey) comparisonUses() [][]About {
-	uses := make([][]About, len(s.book.Comparisons()))
+	uses := make([][]About, len(s.comparisons))
 	for _, a := range s.subjects() {
 		for _, p := range s.book.Parts(a.condition) {
 			uses[p.Comparison] = append(uses[p.Comparison], a.at(p.Line, p.Column))

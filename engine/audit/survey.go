@@ -34,6 +34,9 @@ type survey struct {
 	state   *engine.State
 	random  *rand.Rand
 	trials  [][]float64 // by fact; none for a worked-out one
+
+	comparisons []engine.Comparison
+	uses        [][]About // by comparison: who makes it
 }
 
 // noRule stands for questions that do not turn on a rule.
@@ -57,6 +60,8 @@ func newSurvey(ctx context.Context, book *engine.Rulebook, options Options) *sur
 			s.trials[slot] = book.Trials(slot)
 		}
 	}
+	s.comparisons = book.Comparisons()
+	s.uses = s.comparisonUses()
 	return s
 }
 

@@ -17,10 +17,9 @@ type threshold struct {
 
 // thresholds lists the thresholds of a fact, the least first.
 func (s *survey) thresholds(slot int) (out []threshold) {
-	uses := s.comparisonUses()
-	for number, c := range s.book.Comparisons() {
-		if c.IsThreshold && c.Fact == slot && len(uses[number]) > 0 {
-			out = append(out, threshold{c, uses[number][0]})
+	for number, c := range s.comparisons {
+		if c.IsThreshold && c.Fact == slot && len(s.uses[number]) > 0 {
+			out = append(out, threshold{c, s.uses[number][0]})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b threshold) int { return cmp.Compare(a.Threshold, b.Threshold) })
