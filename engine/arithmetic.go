@@ -37,7 +37,7 @@ func (c *compiler) number(n ast.Node) formula {
 	if name == "min" || name == "max" {
 		return c.extreme(name == "min", call)
 	}
-	return c.call(c.l.functions[name], call)
+	return c.call(c.l.book.functions[name], call)
 }
 
 // constant recognises numbers and limits.

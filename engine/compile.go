@@ -48,15 +48,15 @@ func (c *compiler) step(slot int32, f *Fact) {
 	nodes := c.l.formulaNodes[f]
 	s := step{slot: slot, sort: f.Sort, from: valueOf{root: -1}, assume: valueOf{root: -1}}
 	c.reads = needs{}
-	if nodes.from != nil {
-		s.from, s.linear = c.formula(f, written{nodes.file, nodes.from})
+	if nodes.from.node != nil {
+		s.from, s.linear = c.formula(f, nodes.from)
 	}
-	if nodes.assume != nil {
-		s.assume, _ = c.formula(f, written{nodes.file, nodes.assume})
+	if nodes.assume.node != nil {
+		s.assume, _ = c.formula(f, nodes.assume)
 	}
 	s.needs = c.reads
-	if nodes.atLeast != nil {
-		c.atLeast(f, nodes)
+	if nodes.atLeast.node != nil {
+		c.atLeast(f, nodes.atLeast)
 	}
 	c.p.steps[slot] = s
 	c.p.least = append(c.p.least, c.leastOf(f))
@@ -71,13 +71,13 @@ func (c *compiler) leastOf(f *Fact) int32 {
 }
 
 // atLeast checks that the fact that another must reach is one of its kind.
-func (c *compiler) atLeast(f *Fact, nodes formulaNodes) {
+func (c *compiler) atLeast(f *Fact, w written) {
 	least, ok := c.l.slots[f.AtLeast]
 	switch {
 	case !ok:
-		nodes.file.Report(nodes.atLeast, document.DidYouMean(f.AtLeast, c.l.names()), "unknown fact %q", f.AtLeast)
+		w.file.Report(w.node, document.DidYouMean(f.AtLeast, c.l.names()), "unknown fact %q", f.AtLeast)
 	case c.l.book.Facts[least].Sort != Number || c.l.book.Facts[least].Kind != f.Kind || f.Sort != Number:
-		nodes.file.Report(nodes.atLeast, "name a fact of the same kind", "%s cannot be held against %s", f.Name, f.AtLeast)
+		w.file.Report(w.node, "name a fact of the same kind", "%s cannot be held against %s", f.Name, f.AtLeast)
 	}
 }
 
@@ -406,12 +406,12 @@ func (c *compiler) layOut() {
 // circle reports a fact that is worked out from itself.
 func (c *compiler) circle(f *Fact, path []string) {
 	nodes := c.l.formulaNodes[f]
-	node := nodes.from
-	if node == nil {
-		node = nodes.assume
+	w := nodes.from
+	if w.node == nil {
+		w = nodes.assume
 	}
 	start := slices.Index(path, f.Name)
-	nodes.file.Report(node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
+	w.file.Report(w.node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
 }
 
 // order numbers the pair of sides that a comparison puts in order; a comparison

@@ -11,6 +11,7 @@ import (
 	"boremend/engine/audit"
 	"boremend/engine/quantity"
 	"boremend/knowledge"
+	"boremend/rules"
 )
 
 // checked is the JSON of rulebook check.
@@ -21,11 +22,13 @@ type checked struct {
 	Methods  int           `json:"methods"`
 	Rules    int           `json:"rules"`
 	Cautions int           `json:"cautions"`
+	overlaid
+	Below int `json:"below"` // findings that what it lies over has as well, left out
 	audit.Checked
 }
 
 func (a *app) rulebookCheckCommand() *cobra.Command {
-	var strict bool
+	var strict, all bool
 	cmd := &cobra.Command{
 		Use:   "check [DIR]",
 		Short: "Load a rulebook and report everything that is wrong with it",
@@ -38,8 +41,11 @@ repeats, comparisons that decide nothing, what nothing reads, weak sources. What
 it says of all joints is proved; where a joint shows a finding, its facts are
 given and the rest is unknown.
 
+Of a rulebook that lies over another it says only what that one does not have as
+well (--all says everything), and what has changed under it since it was written.
+
 The exit status is 1 when something is wrong; with --strict also when something
-is doubtful.`,
+is doubtful, or has changed under an overlay.`,
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) > 1 {
 				return useError{"rulebook check needs one folder", "usage: " + cmd.UseLine()}
@@ -54,28 +60,45 @@ is doubtful.`,
 			if err != nil {
 				return err
 			}
-			return a.check(book, strict)
+			return a.check(book, strict, all)
 		},
 	}
 	cmd.Flags().BoolVar(&strict, "strict", false, "exit with 1 also when something is doubtful")
+	cmd.Flags().BoolVar(&all, "all", false, "say also what the rulebook below an overlay has")
 	return cmd
 }
 
 // check questions a rulebook that loads and shows what was found.
-func (a *app) check(book *engine.Rulebook, strict bool) error {
+func (a *app) check(book *engine.Rulebook, strict, all bool) error {
+	lower, err := a.rulebookBelow(book)
+	if err != nil {
+		return err
+	}
 	out := checked{Rulebook: named(book), Facts: len(book.Facts), Limits: len(book.Limits), Methods: len(book.Methods),
-		Rules: len(book.Rules), Cautions: len(book.Cautions)}
+		Rules: len(book.Rules), Cautions: len(book.Cautions), overlaid: overlaidBy(book, a.system(quantity.Millimetre))}
 	options := audit.Options{Units: a.system(quantity.Millimetre), ReadElsewhere: readBySheets(book)}
 	a.stoppable("Questions answered", func(ctx context.Context, report func(done, total int)) {
 		out.Checked = audit.Check(ctx, book, options, report)
+		if lower != nil && !all {
+			out.Checked, out.Below = out.Beyond(audit.Check(ctx, lower, options, report))
+		}
 	})
-	if err := a.show(out, term.Check(book, out.Checked)); err != nil {
+	if err := a.show(out, term.Check(book, out.Checked, out.Below, a.system(quantity.Millimetre))); err != nil {
 		return err
 	}
-	if out.Count(audit.Wrong) > 0 || strict && out.Count(audit.Doubtful) > 0 {
+	if out.Count(audit.Wrong) > 0 || strict && (out.Count(audit.Doubtful) > 0 || len(book.Notes) > 0) {
 		return errShort
 	}
 	return nil
+}
+
+// rulebookBelow loads what the rulebook in use lies over; nil where it stands
+// alone.
+func (a *app) rulebookBelow(book *engine.Rulebook) (*engine.Rulebook, error) {
+	if len(book.Over) == 0 {
+		return nil, nil
+	}
+	return rules.Below(a.rules)
 }
 
 // readBySheets tells which facts and limits the sheets read, of a rulebook whose

@@ -32,7 +32,7 @@ func TestProofsHoldEverywhere(t *testing.T) {
 			case engine.Never:
 				never = append(never, q)
 			case engine.Met:
-				if fresh.Load(s.Found()); !fresh.Possible() || !q.Met(fresh) {
+				if fresh.Load(s.Findings()); !fresh.Possible() || !q.Met(fresh) {
 					t.Fatalf("not met at %s\n%v\n%v", written(b, fresh), r.facts, r.rules)
 				}
 			}
@@ -204,7 +204,7 @@ func (r *randomRulebook) idleClaim(t *rapid.T, b *engine.Rulebook, f audit.Findi
 		}
 		for i := range differs {
 			if !differs[i] {
-				states[i].Load(s.Found())
+				states[i].Load(s.Findings())
 				differs[i] = here(s) != there[i](states[i])
 			}
 		}

@@ -152,7 +152,7 @@ func (s *survey) resolve(a *asked) {
 		a.answer = s.state.Prove(s.ctx, a.question, effortProof)
 	}
 	if a.answer == engine.Met {
-		a.found = s.state.Found()
+		a.found = s.state.Findings()
 		s.vary(a.found)
 	}
 }
@@ -248,7 +248,7 @@ func (s *survey) look(complete bool) {
 		}
 		s.pending[i] = slices.DeleteFunc(waiting, func(a *asked) bool {
 			if a.answer == engine.Unsettled && (complete || !a.question.Complete) && a.question.Met(s.state) {
-				a.answer, a.found = engine.Met, s.state.Found()
+				a.answer, a.found = engine.Met, s.state.Findings()
 			}
 			return a.answer != engine.Unsettled
 		})

@@ -35,8 +35,8 @@ func (s *survey) needed(q engine.Question, found engine.Findings) engine.Finding
 	return needed
 }
 
-// mostDigits is how finely a value of a witness is written.
-const mostDigits = 6
+// witnessDigits is how finely a value of a witness is written.
+const witnessDigits = 6
 
 // round writes a number of a joint with as few digits as it can have.
 func (s *survey) round(q engine.Question, found engine.Findings, i int) {
@@ -45,7 +45,7 @@ func (s *survey) round(q engine.Question, found engine.Findings, i int) {
 	if f.Sort != engine.Number || exact == 0 {
 		return
 	}
-	for digits := 1; digits <= mostDigits; digits++ {
+	for digits := 1; digits <= witnessDigits; digits++ {
 		unit := math.Pow10(int(math.Floor(math.Log10(math.Abs(exact)))) + 1 - digits)
 		for _, units := range [3]float64{math.Round(exact / unit), math.Floor(exact / unit), math.Ceil(exact / unit)} {
 			v := units * unit

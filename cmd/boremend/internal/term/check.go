@@ -7,15 +7,20 @@ import (
 
 	"boremend/engine"
 	"boremend/engine/audit"
+	"boremend/engine/quantity"
 )
 
 // Check lays out what a rulebook was found to have wrong, the gravest first.
-func Check(b *engine.Rulebook, c audit.Checked) *Page {
+func Check(b *engine.Rulebook, c audit.Checked, below int, units quantity.System) *Page {
 	p := &Page{}
 	p.Title(fmt.Sprintf("%s, edition %s: %s", b.Title, b.Edition, mistakes(c.Count(audit.Wrong))))
 	p.Para(fmt.Sprintf("%d facts, %d limits, %d methods, %d rules, %d cautions.", len(b.Facts), len(b.Limits), len(b.Methods), len(b.Rules), len(b.Cautions)))
 	p.Para("SHA-256 " + b.SHA256)
 	p.Para(fmt.Sprintf("%d wrong, %d doubtful, %s.%s", c.Count(audit.Wrong), c.Count(audit.Doubtful), counted(c.Count(audit.Note), "note"), stillOpen(c)))
+	overlay(p, b, units)
+	if below > 0 {
+		p.Para(fmt.Sprintf("What lies under it has %s of its own, which --all shows.", counted(below, "finding")))
+	}
 	for rest := c.Findings; len(rest) > 0; {
 		first, n := rest[0], 1
 		for n < len(rest) && rest[n].Kind == first.Kind && rest[n].Severity == first.Severity {
