@@ -1,6 +1,9 @@
 package engine
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // Part is one comparison where a condition makes it.
 type Part struct {
@@ -65,23 +68,40 @@ type Comparison struct {
 func (b *Rulebook) Comparisons() []Comparison {
 	out := make([]Comparison, len(b.atoms))
 	for i := range b.atoms {
-		a := &b.atoms[i]
-		c := Comparison{Text: a.text, Fact: -1}
-		switch a.shape {
-		case flag:
-			c.Fact = int(a.left)
-		case member:
-			c.Fact, c.Words, c.IsWords, c.Named = int(a.left), a.set, true, a.set
-			if a.op == notEqual {
-				c.Named = ^a.set
-			}
-		case againstConstant:
-			c.Fact, c.Threshold, c.IsThreshold = int(a.left), a.constant, true
-			c.Operator = a.op.String()
-		}
-		out[i] = c
+		out[i] = b.atoms[i].comparison()
 	}
 	return out
+}
+
+func (a *atom) comparison() Comparison {
+	c := Comparison{Text: a.text, Fact: -1}
+	switch a.shape {
+	case flag:
+		c.Fact = int(a.left)
+	case member:
+		c.Fact, c.Words, c.IsWords, c.Named = int(a.left), a.set, true, a.set
+		if a.op == notEqual {
+			c.Named = ^a.set
+		}
+	case againstConstant:
+		c.Fact, c.Threshold, c.IsThreshold, c.Operator = int(a.left), a.constant, true, a.op.String()
+	case general:
+		a.sumThreshold(&c)
+	}
+	return c
+}
+
+// sumThreshold recognises one fact held against a fixed value in another form,
+// such as the value on the left.
+func (a *atom) sumThreshold(c *Comparison) {
+	if a.sides == nil || len(a.sides.terms) != 1 || math.Abs(a.sides.terms[0].times) != 1 {
+		return
+	}
+	t, op := a.sides.terms[0], a.op
+	if t.times < 0 {
+		op = op.exchange()
+	}
+	c.Fact, c.Threshold, c.IsThreshold, c.Operator = int(t.slot), -a.sides.add/t.times, true, op.String()
 }
 
 // CalledWithWord reports whether a catalogue function reads the fact as a word,

@@ -93,6 +93,11 @@ func (c comparison) String() string {
 	return [...]string{"<", "<=", ">", ">=", "==", "!="}[c]
 }
 
+// exchange gives the operator that says the same with the sides exchanged.
+func (c comparison) exchange() comparison {
+	return [...]comparison{greater, greaterEqual, less, lessEqual, equal, notEqual}[c]
+}
+
 func (c comparison) holds(a, b float64) bool {
 	switch c {
 	case less:
