@@ -35,6 +35,7 @@ type survey struct {
 	random  *rand.Rand
 	trials  [][]float64 // by fact; none for a worked-out one
 
+	signatures  []signature // by rule
 	comparisons []engine.Comparison
 	uses        [][]About // by comparison: who makes it
 }
@@ -62,6 +63,7 @@ func newSurvey(ctx context.Context, book *engine.Rulebook, options Options) *sur
 	}
 	s.comparisons = book.Comparisons()
 	s.uses = s.comparisonUses()
+	s.sign()
 	return s
 }
 
