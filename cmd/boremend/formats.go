@@ -154,11 +154,17 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                warnings}. value is a number, a word, or an array for a list.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
                kind, unit, means, list, choices, default}], outputs}]}
-  rulebook check  {rulebook, facts, limits, methods, rules, cautions, findings, ...}; of
-               an overlay also replaced [{limit, shown, of, before, before_of, file,
-               line}], off [{rule, because, of, file, line}], moved [{file, line, column,
-               says, remedy}] and below (findings of what it lies over, left out
-               without --all)
+  rulebook check  {rulebook, facts, limits, methods, rules, cautions, findings [{kind,
+               severity: wrong|doubtful|note, what: rule|fact|limit|method|caution|group,
+               name, file, line, column, others [rule], says, witness [{fact, value,
+               unit, text}]}], unsettled [{kind, what, name, file, line, column, asks}],
+               stopped}. column is there when one comparison is meant. A witness is
+               evaluated: these facts, the rest unknown. unsettled is what could be
+               neither shown nor excluded; stopped means that Ctrl-C came first.
+               Of an overlay also replaced [{limit, shown, of, before, before_of,
+               file, line}], off [{rule, because, of, file, line}], moved [{file,
+               line, column, says, remedy}] and below (findings of what it lies
+               over, left out without --all).
   rulebook new  {folder, copy, rulebook, files}
   rulebook gaps   {rulebook, draws, done, seed, stopped, fallback, sent_to_fallback,
                kinds: [{kind: nothing_left|all_open|tie, count, share, error, groups:
