@@ -3,7 +3,6 @@ package knowledge
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"boremend/knowledge/price"
 )
@@ -51,7 +50,7 @@ func Price(job JobToPrice, rates *price.Rates) price.Offer {
 	for i := range job.Bores {
 		p.counters = append(p.counters, newCounter(&p.job.Bores[i], rates))
 	}
-	out := price.Offer{Job: job.Name, Currency: rates.Currency, Rates: rates.RatesNamed, WhyNoTotal: []string{}, Weak: weaknesses()}
+	out := price.Offer{Job: job.Name, Currency: rates.Currency, Rates: rates.RatesNamed, WhyNoTotal: []string{}, Draws: price.Draws, Weak: weaknesses()}
 	for i := range job.Bores {
 		out.Bores = append(out.Bores, p.bore(i))
 	}
@@ -140,6 +139,11 @@ func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.Metho
 		Price: sum.Price(), Hours: sum.Hours(), Downtime: sum.Downtime(), Lines: lines, Drivers: sum.Drivers(),
 		Widened: widened(lines), Notes: p.notes(m),
 	}
+	for _, l := range lines {
+		if l.Trust == opinion {
+			out.Opinions++
+		}
+	}
 	if allowed, ok := b.Joint["downtime_allowed"]; ok {
 		hours := allowed.Quantity.Value / hourS
 		out.DowntimeAllowed = &hours
@@ -160,6 +164,9 @@ func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.Metho
 }
 
 const hourS = 3600.0
+
+// opinion is the trust of a figure that no source stands behind.
+const opinion = "opinion"
 
 func usesSetUp(lines []price.Line) bool {
 	return slices.ContainsFunc(lines, func(l price.Line) bool { return l.Per == perLine })
@@ -230,114 +237,4 @@ func whyUnpriced(b price.BorePrice) string {
 		}
 	}
 	return "nothing is advised"
-}
-
-// methodLines makes the lines of a method, or says why it has no price.
-func (p *pricer) methodLines(i int, m *MethodToPrice) ([]price.Line, *price.Unpriced) {
-	refuse := func(why string, needs []string) *price.Unpriced {
-		return &price.Unpriced{Method: m.Name, Title: m.Title, Verdict: m.Verdict, Why: why, Needs: append([]string{}, needs...)}
-	}
-	if !m.Stands {
-		return nil, refuse(m.Why, m.Needs)
-	}
-	lines, failed := p.linesFor(i, m)
-	if len(failed) > 0 {
-		var why, needs []string
-		for _, f := range failed {
-			why = append(why, f.item+", which "+f.why)
-			for _, n := range f.needs {
-				if !slices.Contains(needs, n) {
-					needs = append(needs, n)
-				}
-			}
-		}
-		return nil, refuse("not priced without "+strings.Join(why, "; "), needs)
-	}
-	if len(lines) == 0 {
-		return nil, refuse("the rates have no item for it", nil)
-	}
-	return lines, nil
-}
-
-// failure is an item that could not be counted and has no range to fall back on.
-type failure struct {
-	item, why string
-	needs     []string
-}
-
-// linesFor makes a line of every item of the rates that is for the method.
-func (p *pricer) linesFor(i int, m *MethodToPrice) (lines []price.Line, failed []failure) {
-	for _, items := range [][]price.Item{p.rates.Items, p.rates.Materials} {
-		for _, item := range items {
-			if !isFor(item.For, m) {
-				continue
-			}
-			n := p.count(i, m, item)
-			switch {
-			case n.Unknown() && item.Unknown == nil:
-				failed = append(failed, failure{item.Means, n.Why, n.Needs})
-			case n.Unknown() || n.Number > 0:
-				lines = append(lines, p.rates.Line(item, n))
-			}
-		}
-	}
-	price.InOrder(lines)
-	return lines, failed
-}
-
-// isFor reports whether words of the rates mean a method. Replacing the part is none
-// of the methods, and only its own items are for it.
-func isFor(words []string, m *MethodToPrice) bool {
-	for _, word := range words {
-		if word == m.Name || slices.Contains(m.Groups, word) || word == price.Everything && m.Name != price.Replaced {
-			return true
-		}
-	}
-	return false
-}
-
-// count counts what an item goes by at one bore; what bores share is divided by
-// those that need it when each is done as advised, this one as it is priced.
-func (p *pricer) count(i int, m *MethodToPrice, item price.Item) price.Count {
-	kind := counting(item.Per)
-	sharers := 1
-	if kind.shared != "" {
-		for j := range p.job.Bores {
-			if j != i && p.together(kind.shared, i, j) && p.carries(j, item) {
-				sharers++
-			}
-		}
-	}
-	n := kind.count(p.counters[i], m, sharers)
-	n.Unit = kind.unit
-	if kind.shared != "" && !n.Unknown() {
-		n.SharedBy, n.Number = sharers, n.Number/float64(sharers)
-		n.Group = "job"
-		if kind.shared == byLine {
-			n.Group = p.lines[i]
-		}
-	}
-	if n.Unknown() {
-		n.Needs = p.job.Bores[i].Asked(n.Needs)
-	}
-	return n
-}
-
-// together reports whether two bores share what goes by job or by line.
-func (p *pricer) together(shared string, i, j int) bool {
-	return shared == byJob || p.lines[i] == p.lines[j]
-}
-
-// carries reports whether the advised method of a bore needs an item.
-func (p *pricer) carries(j int, item price.Item) bool {
-	b := &p.job.Bores[j]
-	if len(b.Methods) == 0 || !b.Methods[0].Stands || !isFor(item.For, &b.Methods[0]) {
-		return false
-	}
-	kind := counting(item.Per)
-	if kind.always {
-		return true
-	}
-	n := kind.count(p.counters[j], &b.Methods[0], 1)
-	return n.Unknown() || n.Number > 0
 }

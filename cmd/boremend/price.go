@@ -97,7 +97,7 @@ func (a *app) ratesFrom(file string, book *engine.Rulebook) (*price.Rates, error
 	case a.rules != "":
 		return rules.RatesBeside(a.rules, book)
 	}
-	return rules.HouseRates(book)
+	return rules.HouseRates()
 }
 
 // priceJob hands the advice for every bore, and what is known of it, to the pricing.

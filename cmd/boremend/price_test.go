@@ -23,7 +23,7 @@ func houseAndRates(t *testing.T) (*engine.Rulebook, *price.Rates) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	rates, err := rules.HouseRates(book)
+	rates, err := rules.HouseRates()
 	if err != nil {
 		t.Fatal(err)
 	}

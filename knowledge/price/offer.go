@@ -12,6 +12,8 @@ type Offer struct {
 	Total      *Total      `json:"total"`
 	WhyNoTotal []string    `json:"why_no_total"`
 	Bores      []BorePrice `json:"bores"`
+	// Draws is how often every price was drawn.
+	Draws int `json:"draws"`
 	// Weak names what the spread leaves out, in words for a person.
 	Weak []string `json:"weak"`
 }
@@ -73,6 +75,8 @@ type MethodPrice struct {
 	DowntimeCost     *Spread `json:"downtime_cost"`
 	PriceAndDowntime *Spread `json:"price_and_downtime"`
 	Lines            []Line  `json:"lines"`
+	// Opinions counts the lines that rest on opinion without a published source.
+	Opinions int `json:"opinions"`
 	// Drivers are the lines with the largest shares of the spread of the price,
 	// the largest first.
 	Drivers []SpreadShare `json:"drivers"`
