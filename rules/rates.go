@@ -3,6 +3,8 @@ package rules
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"errors"
+	"io/fs"
 	"os"
 	"path"
 	"path/filepath"
@@ -31,13 +33,23 @@ func LoadRates(file string, book *engine.Rulebook) (*price.Rates, error) {
 	return readRates(f, text, book)
 }
 
-// RatesBeside reads the rates in a folder of a rulebook, and those of the house where
-// it has none.
+// RatesBeside reads the rates in a folder of a rulebook; where an overlay has none,
+// those of what it lies over, and in the end those of the house.
 func RatesBeside(dir string, book *engine.Rulebook) (*price.Rates, error) {
-	if _, err := os.Stat(filepath.Join(dir, RatesFile)); os.IsNotExist(err) {
-		return HouseRates()
+	layers, err := layersOf(dir, mostLayers)
+	if err != nil {
+		return nil, err
 	}
-	return LoadRates(filepath.Join(dir, RatesFile), book)
+	for _, layer := range slices.Backward(layers) {
+		if layer.Files == fs.FS(house) {
+			break
+		}
+		if _, err := fs.Stat(layer.Files, RatesFile); !errors.Is(err, fs.ErrNotExist) {
+			f, text := document.Open(layer.Files, RatesFile, filepath.Join(layer.Shown, RatesFile))
+			return readRates(f, text, book)
+		}
+	}
+	return HouseRates()
 }
 
 // ReadRates reads rates from text; name stands for it in messages.

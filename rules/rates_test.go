@@ -83,6 +83,35 @@ func TestRatesAreNoPartOfTheRulebook(t *testing.T) {
 	if err != nil || own.Title != "Mine" {
 		t.Errorf("the folder's own rates are not taken: %+v, %v", own, err)
 	}
+	// An overlay without rates takes those of what it lies over.
+	top := filepath.Join(t.TempDir(), "top")
+	if _, err := rules.NewOverlay(top); err != nil {
+		t.Fatal(err)
+	}
+	over, err := rules.Load(top)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if below, err := rules.RatesBeside(top, over); err != nil || !below.Example {
+		t.Errorf("an overlay on the house does not take its rates: %+v, %v", below, err)
+	}
+	text := "title: Ours\nedition: \"1\"\nover: " + relative(t, top, dir) + "\n"
+	if err := os.WriteFile(filepath.Join(top, "rulebook.yaml"), []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if below, err := rules.RatesBeside(top, over); err != nil || below.Title != "Mine" {
+		t.Errorf("an overlay does not take the rates below it: %+v, %v", below, err)
+	}
+}
+
+// relative is the way from one folder to another.
+func relative(t *testing.T, from, to string) string {
+	t.Helper()
+	way, err := filepath.Rel(from, to)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return filepath.ToSlash(way)
 }
 
 const aFewRates = `title: Mine
