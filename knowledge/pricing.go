@@ -45,7 +45,7 @@ type MethodToPrice struct {
 // bores that need them: each carries an equal part. A method that is not advised is
 // priced with the other bores as advised.
 func Price(job JobToPrice, rates *price.Rates) price.Offer {
-	p := &pricer{job: job, rates: rates, purse: price.Purse{}}
+	p := &pricer{job: job, rates: rates, whole: price.NewSum(rates), sharing: map[string]map[string]int{}}
 	p.line()
 	for i := range job.Bores {
 		p.counters = append(p.counters, newCounter(&p.job.Bores[i], rates))
@@ -72,35 +72,30 @@ func weaknesses() []string {
 type pricer struct {
 	job      JobToPrice
 	rates    *price.Rates
-	purse    price.Purse
+	purse    price.Purse // of the bore that is being priced
+	whole    *price.Sum  // of all bores as advised
 	counters []*counter
-	lines    []string // the line that each bore lies on
-	listed   []int    // bores of the job on that line
+	lines    []string                  // the line that each bore lies on
+	listed   []int                     // bores of the job on that line
+	sharing  map[string]map[string]int // bores that need an item when done as advised, by item and group
 }
 
 // line finds out which bores share an axis: those that name the same number of bores
 // in line, and the same span, up to that number.
 func (p *pricer) line() {
-	members := map[string]int{}
-	for _, b := range p.job.Bores {
-		n := b.inLine()
-		key := fmt.Sprintf("line of %d over %g mm", n, b.Joint["span"].Quantity.Value)
-		p.lines = append(p.lines, fmt.Sprintf("%s, %d", key, members[key]/n))
-		members[key]++
+	members, listed := map[string]int{}, map[string]int{}
+	for i, b := range p.job.Bores {
+		line := fmt.Sprintf("axis of bore %d", i+1) // alone on it
+		if n := b.inLine(); n > 1 {
+			key := fmt.Sprintf("line of %d over %g mm", n, b.Joint["span"].Quantity.Value)
+			line = fmt.Sprintf("%s, %d", key, members[key]/n)
+			members[key]++
+		}
+		p.lines = append(p.lines, line)
+		listed[line]++
 	}
 	for _, line := range p.lines {
-		n := 0
-		for _, other := range p.lines {
-			if other == line {
-				n++
-			}
-		}
-		p.listed = append(p.listed, n)
-	}
-	for i, b := range p.job.Bores {
-		if b.inLine() == 1 { // alone on its axis
-			p.lines[i], p.listed[i] = fmt.Sprintf("axis of bore %d", i+1), 1
-		}
+		p.listed = append(p.listed, listed[line])
 	}
 }
 
@@ -112,6 +107,7 @@ func (b BoreToPrice) inLine() int {
 // bore prices one bore by every method.
 func (p *pricer) bore(i int) price.BorePrice {
 	b := &p.job.Bores[i]
+	p.purse = price.Purse{}
 	out := price.BorePrice{Bore: b.Name, Methods: []price.MethodPrice{}, Unpriced: []price.Unpriced{}, BoresInLine: b.inLine(), ListedInLine: p.listed[i]}
 	if len(b.Methods) > 0 {
 		out.Advised = b.Methods[0].Name
@@ -124,6 +120,9 @@ func (p *pricer) bore(i int) price.BorePrice {
 			continue
 		}
 		out.Methods = append(out.Methods, p.method(i, method, lines))
+		if m == 0 {
+			p.whole.Add(b.Name, lines, p.purse)
+		}
 	}
 	out.Replacement = p.replacement(i, out)
 	return out
@@ -132,8 +131,8 @@ func (p *pricer) bore(i int) price.BorePrice {
 // method sums the lines of one method up.
 func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.MethodPrice {
 	b := &p.job.Bores[i]
-	sum := price.NewSum(p.rates, p.purse)
-	sum.Add(b.Name, lines)
+	sum := price.NewSum(p.rates)
+	sum.Add(b.Name, lines, p.purse)
 	out := price.MethodPrice{
 		Method: m.Name, Title: m.Title, Verdict: m.Verdict, Advised: m.Name == b.Methods[0].Name,
 		Price: sum.Price(), Hours: sum.Hours(), Downtime: sum.Downtime(), Lines: lines, Drivers: sum.Drivers(),
@@ -216,18 +215,15 @@ func widened(lines []price.Line) []string {
 
 // total sums all bores as advised.
 func (p *pricer) total(out *price.Offer) *price.Total {
-	sum := price.NewSum(p.rates, p.purse)
 	for _, b := range out.Bores {
 		if len(b.Methods) == 0 || !b.Methods[0].Advised {
 			out.WhyNoTotal = append(out.WhyNoTotal, b.Bore+": "+whyUnpriced(b))
-			continue
 		}
-		sum.Add(b.Bore, b.Methods[0].Lines)
 	}
 	if len(out.WhyNoTotal) > 0 || len(out.Bores) == 0 {
 		return nil
 	}
-	return &price.Total{Price: sum.Price(), Hours: sum.Hours(), Downtime: sum.Downtime(), Drivers: sum.Drivers()}
+	return &price.Total{Price: p.whole.Price(), Hours: p.whole.Hours(), Downtime: p.whole.Downtime(), Drivers: p.whole.Drivers()}
 }
 
 func whyUnpriced(b price.BorePrice) string {

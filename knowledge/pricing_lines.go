@@ -77,30 +77,43 @@ func (p *pricer) count(i int, m *MethodToPrice, item price.Item) price.Count {
 	kind := counting(item.Per)
 	sharers := 1
 	if kind.shared != "" {
-		for j := range p.job.Bores {
-			if j != i && p.together(kind.shared, i, j) && p.carries(j, item) {
-				sharers++
-			}
+		sharers = p.needed(item)[p.group(kind, i)]
+		if !p.carries(i, item) {
+			sharers++
 		}
 	}
 	n := kind.count(p.counters[i], m, sharers)
 	n.Unit = kind.unit
-	if kind.shared != "" && !n.Unknown() {
-		n.SharedBy, n.Number = sharers, n.Number/float64(sharers)
-		n.Group = "job"
-		if kind.shared == byLine {
-			n.Group = p.lines[i]
-		}
-	}
-	if n.Unknown() {
+	switch {
+	case n.Unknown():
 		n.Needs = p.job.Bores[i].Asked(n.Needs)
+	case kind.shared != "":
+		n.SharedBy, n.Number, n.Group = sharers, n.Number/float64(sharers), p.group(kind, i)
 	}
 	return n
 }
 
-// together reports whether two bores share what goes by job or by line.
-func (p *pricer) together(shared string, i, j int) bool {
-	return shared == byJob || p.lines[i] == p.lines[j]
+// group names the bores with which one shares what is counted: all of the job, or
+// those on its line.
+func (p *pricer) group(kind countKind, i int) string {
+	if kind.shared == byLine {
+		return p.lines[i]
+	}
+	return kind.shared
+}
+
+// needed counts by group the bores that need an item when each is done as advised.
+func (p *pricer) needed(item price.Item) map[string]int {
+	if p.sharing[item.Name] == nil {
+		bores := map[string]int{}
+		for j := range p.job.Bores {
+			if p.carries(j, item) {
+				bores[p.group(counting(item.Per), j)]++
+			}
+		}
+		p.sharing[item.Name] = bores
+	}
+	return p.sharing[item.Name]
 }
 
 // carries reports whether the advised method of a bore needs an item.
@@ -114,5 +127,5 @@ func (p *pricer) carries(j int, item price.Item) bool {
 		return true
 	}
 	n := kind.count(p.counters[j], &b.Methods[0], 1)
-	return n.Unknown() || n.Number > 0
+	return !n.Unknown() && n.Number > 0
 }

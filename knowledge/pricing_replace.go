@@ -34,8 +34,8 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 		return out
 	}
 	out.Lines = append(lines, part)
-	sum := price.NewSum(p.rates, p.purse)
-	sum.Add(b.Name, out.Lines)
+	sum := price.NewSum(p.rates)
+	sum.Add(b.Name, out.Lines, p.purse)
 	cost, hours, down := sum.Price(), sum.Hours(), sum.Downtime()
 	out.Price, out.Hours, out.Downtime, out.Drivers = &cost, &hours, &down, sum.Drivers()
 	if an := p.downtimeCost(b); an != nil {

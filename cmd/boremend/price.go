@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"slices"
 
 	"github.com/spf13/cobra"
@@ -61,6 +62,10 @@ Rates and prices come from --rates FILE, else from rates.yaml in the folder of
 	return cmd
 }
 
+// mostBores is how many bores one visit may have: more than any, and few enough to
+// price while somebody waits.
+const mostBores = 200
+
 func (a *app) price(path string, flags priceFlags) error {
 	book, err := a.rulebook()
 	if err != nil {
@@ -80,6 +85,9 @@ func (a *app) price(path string, flags priceFlags) error {
 	asked, err := a.pick(path, job)
 	if err != nil {
 		return err
+	}
+	if len(job.Bores) > mostBores {
+		return useError{fmt.Sprintf("%s has %d bores", path, len(job.Bores)), fmt.Sprintf("a price is for one visit: split the job so that none has more than %d", mostBores)}
 	}
 	units := a.system(job.Units)
 	offer := priceJob(book, job, rates, units, flags.sleeve)
