@@ -143,11 +143,8 @@ func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.Metho
 			out.Opinions++
 		}
 	}
-	if allowed, ok := b.Joint["downtime_allowed"]; ok {
-		hours := allowed.Quantity.Value / hourS
-		out.DowntimeAllowed = &hours
-		out.OverAllowed = out.Downtime.P50 > hours
-	}
+	out.DowntimeAllowed = b.downtimeAllowed()
+	out.OverAllowed = isOver(out.Downtime, out.DowntimeAllowed)
 	if an := p.downtimeCost(b); an != nil {
 		cost, both := sum.WithDowntime(*an)
 		out.DowntimeCost, out.PriceAndDowntime = &cost, &both
@@ -166,6 +163,21 @@ const hourS = 3600.0
 
 // opinion is the trust of a figure that no source stands behind.
 const opinion = "opinion"
+
+// downtimeAllowed in hours, where the job says so.
+func (b BoreToPrice) downtimeAllowed() *float64 {
+	allowed, ok := b.Joint["downtime_allowed"]
+	if !ok {
+		return nil
+	}
+	hours := allowed.Quantity.Value / hourS
+	return &hours
+}
+
+// isOver reports whether half of all cases keep the machine longer than it may stand.
+func isOver(downtime price.Spread, allowed *float64) bool {
+	return allowed != nil && downtime.P50 > *allowed
+}
 
 func usesSetUp(lines []price.Line) bool {
 	return slices.ContainsFunc(lines, func(l price.Line) bool { return l.Per == perLine })
@@ -223,7 +235,14 @@ func (p *pricer) total(out *price.Offer) *price.Total {
 	if len(out.WhyNoTotal) > 0 || len(out.Bores) == 0 {
 		return nil
 	}
-	return &price.Total{Price: p.whole.Price(), Hours: p.whole.Hours(), Downtime: p.whole.Downtime(), Drivers: p.whole.Drivers()}
+	total := &price.Total{Price: p.whole.Price(), Hours: p.whole.Hours(), Downtime: p.whole.Downtime(), Drivers: p.whole.Drivers()}
+	for _, b := range p.job.Bores {
+		if allowed := b.downtimeAllowed(); allowed != nil && (total.DowntimeAllowed == nil || *allowed < *total.DowntimeAllowed) {
+			total.DowntimeAllowed = allowed
+		}
+	}
+	total.OverAllowed = isOver(total.Downtime, total.DowntimeAllowed)
+	return total
 }
 
 func whyUnpriced(b price.BorePrice) string {

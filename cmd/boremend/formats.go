@@ -100,8 +100,8 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
                has readings after the cut; the sheets are then for the bore as it is.
   price JOB    {job, currency, rates {title, edition, date, sha256, file, example},
-               rulebook, total {price, hours, downtime, drivers} or null with
-               why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
+               rulebook, total {price, hours, downtime, downtime_allowed,
+               over_allowed, drivers} or null with why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
                advised, price, hours, downtime, downtime_allowed, over_allowed,
                downtime_cost, price_and_downtime, lines, opinions, drivers [{item,
                means, bores, share}], widened [fact], notes}], unpriced [{method, title, verdict,

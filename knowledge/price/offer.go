@@ -32,10 +32,13 @@ type RatesNamed struct {
 // Total is what all bores come to together. Items of the whole job (travel,
 // permit, report) and of a line of bores (the first set-up) are in it once.
 type Total struct {
-	Price    Spread        `json:"price"`
-	Hours    Spread        `json:"hours"`
-	Downtime Spread        `json:"downtime"`
-	Drivers  []SpreadShare `json:"drivers"`
+	Price    Spread `json:"price"`
+	Hours    Spread `json:"hours"`
+	Downtime Spread `json:"downtime"`
+	// DowntimeAllowed is the least that any of the bores allows; see MethodPrice.
+	DowntimeAllowed *float64      `json:"downtime_allowed"`
+	OverAllowed     bool          `json:"over_allowed"`
+	Drivers         []SpreadShare `json:"drivers"`
 }
 
 // BorePrice is one bore by every method.
@@ -64,7 +67,7 @@ type MethodPrice struct {
 	Price   Spread `json:"price"`
 	Hours   Spread `json:"hours"` // of people at work: two people for an hour are two
 	// Downtime is the calendar while the machine stands, nights and waiting
-	// included.
+	// included; of what bores share, the part of this one.
 	Downtime Spread `json:"downtime"`
 	// DowntimeAllowed is what the job says that the machine may stand; nil: nothing.
 	DowntimeAllowed *float64 `json:"downtime_allowed"`

@@ -47,7 +47,7 @@ func (w pricing) job(h Header) {
 	}
 	t := w.Total
 	w.Labelled("Price:", w.halfAndMost(t.Price)+".")
-	w.Labelled("Down:", w.halfAndMost(t.Downtime)+".")
+	w.Labelled("Down:", w.halfAndMost(t.Downtime)+allowed(t.DowntimeAllowed, t.OverAllowed)+".")
 	w.Labelled("Most:", mostOf(t.Drivers, len(w.Bores)))
 }
 
@@ -60,7 +60,7 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 		m := b.Methods[0]
 		w.Labelled("Do:", m.Title+withConditions(m.Verdict)+".")
 		w.Labelled("Price:", w.halfAndMost(m.Price)+".")
-		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m)+".")
+		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m.DowntimeAllowed, m.OverAllowed)+".")
 		w.Labelled("Most:", mostOf(m.Drivers, 1))
 		if len(m.Widened) > 0 {
 			w.Labelled("Wide:", "Ranges are wide while "+names(m.Widened)+be(m.Widened)+" not known.")
@@ -96,14 +96,14 @@ func (w pricing) halfAndMost(s price.Spread) string {
 	return "in half of all cases at most " + w.figure(s.P50, s.Unit) + ", in four of five at most " + w.figure(s.P80, s.Unit)
 }
 
-func allowed(m price.MethodPrice) string {
+func allowed(most *float64, over bool) string {
 	switch {
-	case m.DowntimeAllowed == nil:
+	case most == nil:
 		return ""
-	case m.OverAllowed:
-		return "; LONGER than the " + hours(*m.DowntimeAllowed) + " h that the machine may stand"
+	case over:
+		return "; LONGER than the " + hours(*most) + " h that the machine may stand"
 	}
-	return "; it may stand " + hours(*m.DowntimeAllowed) + " h"
+	return "; it may stand " + hours(*most) + " h"
 }
 
 // mostOf names what makes most of the spread; of a job with several bores, at which.
