@@ -44,8 +44,7 @@ type MethodRules struct {
 var verdicts = []string{engine.Go.String(), engine.Conditional.String(), engine.NoGo.String(), engine.Undecided.String()}
 
 func (r *reader) expect(n *yaml.Node) *Expect {
-	fields := r.Fields(n, "advice", "may_stand", "no_go", "not_advised", "provisional", "narrow", "cautions", "no_cautions",
-		"holds", "fails", "not_checked", "verdicts", "points", "ruled_out_by", "demands", "worked_out")
+	fields, _ := r.Entry(n, expectKeys)
 	methods := r.book.MethodNames()
 	rules, cautions := r.book.RuleNames(), r.book.CautionNames()
 	for _, off := range r.book.Off { // a case of the rulebook below may expect it

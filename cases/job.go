@@ -87,8 +87,8 @@ type reader struct {
 }
 
 func (r *reader) read() {
-	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "prices", "bores", "expect")
-	if !r.Require(r.Root, fields, "job", "bores") {
+	fields, complete := r.Entry(r.Root, jobKeys)
+	if !complete {
 		return
 	}
 	r.job.Name, _ = r.Text(fields["job"])
@@ -99,7 +99,9 @@ func (r *reader) read() {
 	if fields["units"] != nil {
 		r.units(fields["units"])
 	}
-	r.shared = fields["facts"]
+	for range r.Pairs(fields["facts"]) { // reports what is not a mapping
+		r.shared = fields["facts"]
+	}
 	r.prices = r.readPrices(fields["prices"], Prices{})
 	bores := r.List(fields["bores"])
 	if len(bores) == 0 && len(r.Problems()) == 0 {
@@ -113,7 +115,7 @@ func (r *reader) read() {
 
 // units sets the unit of bare lengths, and with it the reader's units.
 func (r *reader) units(n *yaml.Node) {
-	switch word, _ := r.Choice(n, "mm", "inch", "in"); word {
+	switch word, _ := r.Choice(n, unitWords...); word {
 	case "mm":
 		r.bare = "mm"
 	case "inch", "in":
@@ -122,8 +124,8 @@ func (r *reader) units(n *yaml.Node) {
 }
 
 func (r *reader) bore(n *yaml.Node) {
-	fields := r.Fields(n, "bore", "facts", "prices", "readings", "as_bored")
-	if !r.Require(n, fields, "bore") {
+	fields, complete := r.Entry(n, boreKeys)
+	if !complete {
 		return
 	}
 	b := Bore{}
@@ -147,10 +149,7 @@ func (r *reader) bore(n *yaml.Node) {
 
 // overlay lays the facts of a bore over those of the job.
 func overlay(shared, own *yaml.Node) *yaml.Node {
-	if shared == nil || shared.Kind != yaml.MappingNode {
-		if own == nil {
-			return shared
-		}
+	if shared == nil {
 		return own
 	}
 	if own != nil && own.Kind != yaml.MappingNode {

@@ -1,6 +1,9 @@
 package engine
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // Condition is what a rulebook writes down as one: the condition of a rule, of a
 // caution, or of a worked-out yes-or-no fact. The zero Condition is none.
@@ -131,6 +134,44 @@ func (c turns) far(s *State) float64 {
 }
 
 func (c turns) reads(b *Rulebook) []int32 { return b.atomsUnder(c.root, nil) }
+
+// Either asks that all clauses of at least one of the groups are met.
+func Either(groups ...[]Clause) Clause { return either(groups) }
+
+type either [][]Clause
+
+func (e either) may(o *Outlook) bool {
+	return slices.ContainsFunc(e, func(group []Clause) bool {
+		return !slices.ContainsFunc(group, func(c Clause) bool { return !c.may(o) })
+	})
+}
+
+func (e either) met(s *State) bool {
+	return slices.ContainsFunc(e, func(group []Clause) bool {
+		return !slices.ContainsFunc(group, func(c Clause) bool { return !c.met(s) })
+	})
+}
+
+func (e either) far(s *State) float64 {
+	least := math.Inf(1)
+	for _, group := range e {
+		sum := 0.0
+		for _, c := range group {
+			sum += c.far(s)
+		}
+		least = min(least, sum)
+	}
+	return least
+}
+
+func (e either) reads(b *Rulebook) (atoms []int32) {
+	for _, group := range e {
+		for _, c := range group {
+			atoms = append(atoms, c.reads(b)...)
+		}
+	}
+	return atoms
+}
 
 // foldAs is fold with some comparisons taken to come out in one way.
 func (s *State) foldAs(root int32, v override) Truth {

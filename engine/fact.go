@@ -31,6 +31,16 @@ const (
 	Fixed   Change = "fixed"   // it is as it is
 )
 
+var changeNames = []string{string(OnSite), string(Measure), string(Fixed)}
+
+// The kinds of a fact that is not a number, and the give-or-take of a choice
+// whose words have an order.
+const (
+	choiceKind = "choice"
+	yesNoKind  = "yes_no"
+	oneClass   = "one class"
+)
+
 // Fact declares one thing that can be known about a bore. An asked fact is
 // found out by a person; a worked-out one has a formula in From.
 type Fact struct {
@@ -94,12 +104,11 @@ func (l *loader) readFacts(v *level, f *document.File) {
 			l.replaceFormula(v, f, n, name)
 			continue
 		}
-		fields := f.Fields(n, "fact", "means", "kind", "choices", "range", "ask", "how", "tool", "if_guessed",
-			"tier", "give_or_take", "minutes", "change", "from", "assume", "at_least", "was")
+		fields := f.Fields(n, append(factKeys.Names(), "was")...)
 		if l.replacesNothing(v, f, n, "fact", fields) {
 			continue
 		}
-		f.Require(n, fields, "fact", "means", "kind")
+		f.Require(n, fields, factKeys.Needed()...)
 		fact := &Fact{File: f.Name, Line: n.Line, Of: v.Title}
 		fact.Name, _ = f.Text(fields["fact"])
 		fact.Means, _ = f.Text(fields["means"])
@@ -158,28 +167,40 @@ func (l *loader) readSort(f *document.File, n *yaml.Node, fact *Fact, fields map
 		return false
 	}
 	switch name {
-	case "choice":
+	case choiceKind:
 		fact.Sort = Choice
+		l.without(f, fields, name, "range")
 		if !f.Require(n, fields, "choices") {
 			return false
 		}
 		return l.readChoices(f, fact, fields["choices"])
-	case "yes_no":
+	case yesNoKind:
 		fact.Sort = YesNo
+		l.without(f, fields, name, "choices", "range")
 		return true
 	}
 	kind, ok := quantity.KindNamed(name)
 	if !ok {
-		f.Report(fields["kind"], document.DidYouMean(name, append(quantity.KindNames(), "choice", "yes_no")), "unknown kind %q", name)
+		f.Report(fields["kind"], document.DidYouMean(name, append(quantity.KindNames(), choiceKind, yesNoKind)), "unknown kind %q", name)
 		return false
 	}
 	fact.Kind = kind
+	l.without(f, fields, name, "choices")
 	if fields["range"] != nil {
 		l.readRange(f, fact, fields["range"])
 	} else if fields["from"] == nil {
 		f.Report(fields["fact"], "add range: [least, most]", "%s has no range", fact.Name)
 	}
 	return true
+}
+
+// without reports keys that mean nothing for a kind of fact.
+func (l *loader) without(f *document.File, fields map[string]*yaml.Node, kind string, keys ...string) {
+	for _, key := range keys {
+		if n := fields[key]; n != nil && !n.IsZero() {
+			f.Report(n, "leave it out", "a fact of kind %s has no %s:", kind, key)
+		}
+	}
 }
 
 // maxChoices is how many words fit the set that an atom tests in one step.
@@ -200,7 +221,7 @@ func (l *loader) readChoices(f *document.File, fact *Fact, n *yaml.Node) bool {
 			f.Report(n.Content[i], "keep one of the two", "the choice %q is listed twice", word)
 			return false
 		}
-		if word == "unknown" {
+		if word == unknownWord {
 			f.Report(n.Content[i], "leave it out: every fact may be unknown", "%q cannot be a choice", word)
 			return false
 		}
@@ -245,13 +266,13 @@ func (l *loader) readAsking(f *document.File, fact *Fact, fields map[string]*yam
 	if fact.Sort == Number {
 		fact.Change = Measure
 	}
-	if word, ok := f.Choice(fields["change"], string(OnSite), string(Measure), string(Fixed)); ok {
+	if word, ok := f.Choice(fields["change"], changeNames...); ok {
 		fact.Change = Change(word)
 	}
 	text, ok := f.Text(fields["give_or_take"])
 	switch {
 	case !ok:
-	case text == "one class" && fact.Sort == Choice:
+	case text == oneClass && fact.Sort == Choice:
 		fact.Slack.OneClass = true
 	case fact.Sort != Number:
 		f.Report(fields["give_or_take"], "write `one class`, or leave it out", "%s is not a number and has no give-or-take of %q", fact.Name, text)

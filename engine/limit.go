@@ -59,11 +59,11 @@ func (l *loader) readLimits(v *level, f *document.File) {
 			l.replaceLimit(v, f, n, l.limits[name])
 			continue
 		}
-		fields := f.Fields(n, "limit", "is", "means", "source", "trust", "kind", "was")
+		fields := f.Fields(n, append(limitKeys.Names(), "was")...)
 		if l.replacesNothing(v, f, n, "limit", fields) {
 			continue
 		}
-		f.Require(n, fields, "limit", "is", "means", "source")
+		f.Require(n, fields, limitKeys.Needed()...)
 		limit := &Limit{File: f.Name, Line: n.Line, Of: v.Title, Trust: "usual"}
 		limit.Name, _ = f.Text(fields["limit"])
 		limit.Means, _ = f.Text(fields["means"])

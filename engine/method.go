@@ -30,8 +30,7 @@ func (l *loader) readMethods(v *level, f *document.File) {
 		return
 	}
 	for _, n := range f.List(f.Root) {
-		fields := f.Fields(n, "method", "title", "plain", "groups", "start", "sizes")
-		f.Require(n, fields, "method", "title", "plain", "start")
+		fields, _ := f.Entry(n, methodKeys)
 		m := &Method{File: f.Name, Line: n.Line, Of: v.Title, Groups: f.Words(fields["groups"]), Sizes: f.Words(fields["sizes"])}
 		m.Name, _ = f.Text(fields["method"])
 		m.Title, _ = f.Text(fields["title"])

@@ -74,8 +74,7 @@ func (l *loader) readRules(v *level, f *document.File) {
 		return
 	}
 	for _, n := range f.List(f.Root) {
-		fields := f.Fields(n, "rule", "for", "effect", "if", "because", "source", "trust", "points", "if_unknown")
-		f.Require(n, fields, "rule", "for", "effect", "if", "because", "source", "trust")
+		fields, _ := f.Entry(n, ruleKeys)
 		r := &Rule{File: f.Name, Line: n.Line, Of: v.Title, layer: v.number}
 		r.For, r.words = l.methodSet(f, fields["for"])
 		r.Name, _ = f.Text(fields["rule"])
@@ -139,6 +138,9 @@ func (l *loader) points(f *document.File, n *yaml.Node) (float64, bool) {
 func (l *loader) sources(f *document.File, n *yaml.Node) (string, bool) {
 	if n != nil && n.Kind == yaml.SequenceNode {
 		words := f.Words(n)
+		if len(n.Content) == 0 {
+			f.Report(n, "name one, or write: common practice, no source", "the list of sources is empty")
+		}
 		return strings.Join(words, "; "), len(words) > 0
 	}
 	return f.Text(n)

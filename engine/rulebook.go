@@ -182,8 +182,8 @@ func (l *loader) readTitle(v *level, f *document.File) {
 		l.readOverlayTitle(v, f)
 		return
 	}
-	v.fields = f.Fields(f.Root, "title", "edition", "narrow", "fallback", "subjects", "steps", "over")
-	f.Require(f.Root, v.fields, "title", "edition", "narrow", "fallback")
+	v.fields = f.Fields(f.Root, append(titleKeys.Names(), "over")...)
+	f.Require(f.Root, v.fields, titleKeys.Needed()...)
 	if over := v.fields["over"]; over != nil {
 		f.Report(over, "load it together with what it lies over", "this is an overlay and no whole rulebook")
 	}

@@ -111,7 +111,7 @@ func (s *survey) settle(report Report) {
 	}
 	for _, a := range s.asked {
 		if a.answer == engine.Met && a.telling && s.ctx.Err() == nil {
-			s.vary(a.found)
+			s.vary(s.needed(a.question, a.found))
 		}
 	}
 	for i, a := range s.asked {

@@ -54,8 +54,8 @@ var closeThresholds = kind{
 	},
 }
 
-// edges finds thresholds that one comparison counts to the side above and
-// another to the side below.
+// edges finds thresholds that are left out by one comparison (<) and let in by
+// another that asks the same (<=).
 var edges = kind{
 	name: "edge_of_threshold",
 	find: func(s *survey, report func(Finding)) {
@@ -63,20 +63,16 @@ var edges = kind{
 			list := s.thresholds(slot)
 			for i := 1; i < len(list); i++ {
 				one, other := list[i-1], list[i]
-				if one.Threshold != other.Threshold || countsAbove(one) == countsAbove(other) || one.Operator == "==" || other.Operator == "==" {
+				if one.Threshold != other.Threshold || one.Operator == other.Operator || one.Operator[0] != other.Operator[0] || one.Operator[0] == '=' {
 					continue
 				}
 				report(Finding{Severity: Note, About: other.About, Others: otherThan(other.About, one.About),
-					Says:    fmt.Sprintf("`%s` and `%s` put %s itself on different sides.", one.Text, other.Text, s.format(one.Threshold, f.Kind)),
+					Says:    fmt.Sprintf("`%s` here and `%s` there differ only at %s itself.", other.Text, one.Text, s.format(one.Threshold, f.Kind)),
 					Witness: shown(s.book, s.only(slot, f, one.Threshold), s.options.Units)})
 			}
 		}
 	},
 }
-
-// countsAbove reports whether a comparison treats the threshold itself as what
-// lies above it.
-func countsAbove(t threshold) bool { return t.Operator == "<" || t.Operator == ">=" }
 
 func otherThan(a, b About) []string {
 	if a.What == b.What && a.Name == b.Name {
