@@ -13,8 +13,8 @@ import (
 )
 
 func (r *ratesReader) rate(n *yaml.Node) {
-	fields := r.Fields(n, "rate", "price", "means")
-	if !r.Require(n, fields, "rate", "price", "means") {
+	fields, complete := r.Entry(n, rateKeys)
+	if !complete {
 		return
 	}
 	rate := price.Rate{Name: r.name(fields["rate"], "rate")}
@@ -46,8 +46,8 @@ func (r *ratesReader) name(n *yaml.Node, sort string) string {
 
 // item reads hours of work, or of waiting where no rate is named.
 func (r *ratesReader) item(n *yaml.Node) price.Item {
-	fields := r.Fields(n, "item", "step", "means", "for", "per", "hours", "unknown", "rate", "crew", "waits", "stands", "source", "trust")
-	if !r.Require(n, fields, "item", "step", "means", "for", "per", "hours", "source", "trust") {
+	fields, complete := r.Entry(n, itemKeys)
+	if !complete {
 		return price.Item{}
 	}
 	out := r.common(fields, "item")
@@ -101,8 +101,8 @@ func (r *ratesReader) paidBy(n *yaml.Node, fields map[string]*yaml.Node, out *pr
 
 // material reads an amount of something that is bought.
 func (r *ratesReader) material(n *yaml.Node) price.Item {
-	fields := r.Fields(n, "material", "means", "for", "per", "amount", "unknown", "unit", "price", "source", "trust")
-	if !r.Require(n, fields, "material", "means", "for", "per", "amount", "unit", "price", "source", "trust") {
+	fields, complete := r.Entry(n, materialKeys)
+	if !complete {
 		return price.Item{}
 	}
 	out := r.common(fields, "material")
@@ -144,8 +144,8 @@ func (r *ratesReader) methods(list *yaml.Node) []string {
 }
 
 func (r *ratesReader) note(n *yaml.Node) {
-	fields := r.Fields(n, "for", "says")
-	if !r.Require(n, fields, "for", "says") {
+	fields, complete := r.Entry(n, noteKeys)
+	if !complete {
 		return
 	}
 	note := price.Note{For: r.methods(fields["for"])}

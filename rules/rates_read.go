@@ -22,9 +22,8 @@ type ratesReader struct {
 }
 
 func (r *ratesReader) read() {
-	fields := r.Fields(r.Root, "title", "edition", "date", "example", "currency", "shift", "materials_markup",
-		"downtime_cost", "stock_allowance", "lathe_per_hour", "rates", "items", "materials", "notes")
-	if !r.Require(r.Root, fields, "title", "edition", "date", "currency", "shift", "stock_allowance", "lathe_per_hour", "rates", "items") {
+	fields, complete := r.Entry(r.Root, ratesKeys)
+	if !complete {
 		return
 	}
 	r.out.Title, _ = r.Text(fields["title"])
