@@ -130,15 +130,15 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
                has readings after the cut; the sheets are then for the bore as it is.
   price JOB    {job, currency, rates {title, edition, date, sha256, file, example},
-               rulebook, total {price, hours, downtime, drivers} or null with
-               why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
+               rulebook, total {price, hours, downtime, downtime_allowed,
+               over_allowed, drivers} or null with why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
                advised, price, hours, downtime, downtime_allowed, over_allowed,
-               downtime_cost, price_and_downtime, lines, drivers [{item, means, bores,
-               share}], widened [fact], notes}], unpriced [{method, title, verdict,
+               downtime_cost, price_and_downtime, lines, opinions, drivers [{item,
+               means, bores, share}], widened [fact], notes}], unpriced [{method, title, verdict,
                why, needs}], replacement {available, part_price, part_price_from:
                given|ratio, ratio_stated, ratio_now, price, hours, downtime, drivers,
                downtime_cost, price_and_downtime, lines, notes, ask}, bores_in_line, listed_in_line}],
-               weak}. price, hours and downtime are {unit, low, likely, high, mean, sd,
+               draws, weak}. price, hours and downtime are {unit, low, likely, high, mean, sd,
                p50, p80, normal_p50, normal_p80}: money in the currency without tax,
                times in h. low and high are reached when all goes well or badly at
                once; p50 and p80 hold in half and in four of five of the seeded draws,
