@@ -197,7 +197,7 @@ func (v *sleeveView) lengths() []row {
 	if s := v.Shoulder; s != nil {
 		name = "under the shoulder"
 		if s.Recess.MM > 0 {
-			name = "bore length, less the counterbore of " + shown(s.Recess.MM, quantity.Millimetre) + ", " + shown(s.Recess.MM, quantity.Inch)
+			return append(list, row{x1: 0, x2: v.long, from1: low, from2: low, lines: append(both("bore length", "", v.EarWidth), "less the counterbore")})
 		}
 	}
 	return append(list, row{x1: 0, x2: v.long, from1: low, from2: low, lines: both(name, "", v.EarWidth)})
@@ -227,12 +227,20 @@ func (v *sleeveView) below() {
 		notes = append(notes, fmt.Sprintf("Lead-in of the seat in the ear: %s ± %s at %.4g° ± %.4g°. Break the edges of the %s; the end at the left enters first.",
 			pair(MM(c.WidthMM)), pair(MM(c.WidthTolMM)), c.AngleDeg, c.AngleTolDeg, v.Made))
 	}
+	notes = add(notes, v.Shoulder != nil && v.Shoulder.Recess.MM > 0, "Counterbore of the ear for the shoulder "+pair(v.recess())+".")
 	notes = append(notes, v.greaseNote())
 	notes = add(notes, v.Screw != "", "Holes for the screws "+v.Screw+" are drilled in place, half in the "+v.Made+" and half in the ear.")
 	notes = add(notes, len(v.widened) > 0, "Drawn wider than it is, so that it shows: "+listed(v.widened)+".")
 	notes = add(notes, v.Shoulder != nil && !v.Shoulder.Thickness.Known, "The shoulder is not sized: drawn dashed, not to scale.")
 	notes = append(notes, "Cut along the axis. Sizes at 20 °C, 68 °F.")
 	v.foot(v.scale, quantity.Millimetre, 120, notes...)
+}
+
+func (v *sleeveView) recess() Length {
+	if v.Shoulder == nil {
+		return Length{}
+	}
+	return v.Shoulder.Recess
 }
 
 func pair(l Length) string {

@@ -74,6 +74,28 @@ func boreOf(book *engine.Rulebook, bore cases.Bore, advice engine.Advice, method
 	return b
 }
 
+// Nothing in any drawing of any shipped job overlaps, is cut off or too small.
+func TestShippedDrawingsHaveNoFaults(t *testing.T) {
+	kinds := map[string]int{}
+	for _, b := range shipped(t, "sleeve_shoulder", "sleeve_bolt_capture", "weld_and_bore", "bolt_on_reinforcement") {
+		drawings, err := Drawings(b.Bore)
+		if err != nil {
+			t.Errorf("%s: %v", b.name, err)
+		}
+		for _, d := range drawings {
+			kinds[d.Name]++
+			for _, f := range d.Faults() {
+				t.Errorf("%s: %s %s", b.name, d.Name, f)
+			}
+		}
+	}
+	for _, name := range []string{"wear", "ear_found", "ear_after", "section", "sleeve", "screws", "build_up", "plate"} {
+		if kinds[name] == 0 {
+			t.Errorf("no shipped job gives a drawing %s", name)
+		}
+	}
+}
+
 func TestLook(t *testing.T) {
 	dir := os.Getenv("LOOK")
 	if dir == "" {
