@@ -16,6 +16,10 @@ A JOB FILE says what was found at each worn bore of one visit:
       facts: {finish_bore: 110 mm, worn_max: 114.2 ±0.05 mm, edge_distance: unknown}
       readings: [{depth: 10 mm, clock: 0, diameter: 113.9 mm}]
       as_bored: []               # the same form, after the cut
+      photos: [{file: left-ear.jpg, shows: the worn side}]   # also beside job:
+
+Photographs are JPEG or PNG files beside the job file or in folders below it. The
+papers show them upright and small, without place, time or camera.
 
 A job, or a bore, may say what it knows of money, in the currency of the rates:
 

@@ -145,6 +145,7 @@ func (s *sheet) finish(name, title, words string) Drawing {
 		}
 		s.put(ctx, *m)
 	}
+	fonts.Put(s.font)
 	return Drawing{Name: name, Title: title, Words: words, Canvas: c, marks: s.marks}
 }
 
@@ -200,4 +201,18 @@ func (s *sheet) head(word string, width float64) string {
 		n--
 	}
 	return string(runes[:n])
+}
+
+// heading breaks a title into two lines at most; what is left of a longer one is
+// cut.
+func (s *sheet) heading(title string, width float64) []string {
+	lines := s.wrap(title, width)
+	if len(lines) <= 2 {
+		return lines
+	}
+	last := []rune(lines[1])
+	for s.width(string(last)+"…", small) > width {
+		last = last[:len(last)-1]
+	}
+	return []string{lines[0], string(last) + "…"}
 }
