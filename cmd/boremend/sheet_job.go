@@ -3,12 +3,15 @@ package main
 import (
 	"boremend/cases"
 	"boremend/cmd/boremend/internal/paper"
+	"boremend/engine"
 	"boremend/engine/explain"
+	"boremend/engine/quantity"
 	"boremend/knowledge"
+	"boremend/knowledge/price"
 )
 
-// paperJob gathers what the papers of a job are written from.
-func (a *app) paperJob(path string, f sheetFlags) (paper.Job, error) {
+// loadForPapers loads all that the papers of a job are written from.
+func (a *app) loadForPapers(path string, f sheetFlags) (paper.Job, error) {
 	book, err := a.rulebook()
 	if err != nil {
 		return paper.Job{}, err
@@ -25,14 +28,19 @@ func (a *app) paperJob(path string, f sheetFlags) (paper.Job, error) {
 	if err != nil {
 		return paper.Job{}, err
 	}
-	units := a.system(job.Units)
+	return paperJob(book, rates, job, bores, a.system(job.Units), f.date), nil
+}
+
+// paperJob gathers what the papers of some bores of a job are written from; the
+// others share the visit and its price.
+func paperJob(book *engine.Rulebook, rates *price.Rates, job *cases.Job, bores []cases.Bore, units quantity.System, date string) paper.Job {
 	s := sizer{book: book, units: units, sleeve: knowledge.UsualSleeve}
 	offer := priceJob(book, job, rates, units, s.sleeve)
-	out := paper.Job{Name: job.Name, About: job.About, Invented: job.Invented, Units: units, Book: book, Date: f.date, Tool: "boremend, " + version(), Offer: &offer}
+	out := paper.Job{Name: job.Name, About: job.About, Invented: job.Invented, Units: units, Book: book, Date: date, Tool: "boremend, " + version(), Offer: &offer}
 	for _, bore := range bores {
 		out.Bores = append(out.Bores, s.paperBore(bore))
 	}
-	return out, nil
+	return out
 }
 
 func (s sizer) paperBore(bore cases.Bore) paper.Bore {

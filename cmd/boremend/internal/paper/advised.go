@@ -1,5 +1,7 @@
 package paper
 
+import "slices"
+
 // advised tells what to do, why, how sure that is and what it depends on.
 func (j Job) advised(w *writer, b Bore) {
 	k := j.known(b.Advice)
@@ -34,6 +36,10 @@ func answer(b Bore) string {
 	return text
 }
 
+// standingFacts say what a machine is. Nobody is to think of them as something to
+// be changed for the sake of an answer.
+var standingFacts = []string{"lifts_people", "certified_structure", "safety_critical"}
+
 // depends lists the conditions of an advice, and what would soonest change it.
 func (j Job) depends(w *writer, b Bore) {
 	k := j.known(b.Advice)
@@ -47,7 +53,7 @@ func (j Job) depends(w *writer, b Bore) {
 		w.para("It is not known yet whether this applies too:")
 		w.list(reasonTexts(may))
 	}
-	if t := b.Advice.Nearest; t != nil {
+	if t := b.Advice.Nearest; t != nil && !slices.Contains(standingFacts, t.Fact) {
 		w.para("What would soonest change the advice: " + k.means(t.Fact) + ", if it were " + reworded(t.To) + " and not " + reworded(t.From) +
 			". Then we would advise: " + reworded(t.Title) + ".")
 	}

@@ -1,5 +1,7 @@
 package paper
 
+import "slices"
+
 // Shop writes the job traveller: the paper that lies at the machine, says what
 // to do in which order, and is filled in on the way. Where the advice is to stop
 // and ask, it is the sheet that goes to those who are asked.
@@ -16,11 +18,17 @@ func Shop(j Job) Document {
 			part(w, b)
 		}
 	}
-	j.closing(w)
+	title := "Job traveller"
+	if j.allStopped() {
+		title = "Hand-over sheet: a joint that waits for a decision"
+		j.imprint(w)
+	} else {
+		j.closing(w)
+	}
 	for _, b := range j.Bores {
 		j.workings(w, b)
 	}
-	d := j.document("shop", "Job traveller", w.blocks)
+	d := j.document("shop", title, w.blocks)
 	d.Small = true
 	return d
 }
@@ -36,6 +44,11 @@ func (j Job) bench(b Bore) []func(*writer, Bore) {
 // stopped reports whether the advice is to stop and ask.
 func (j Job) stopped(b Bore) bool {
 	return b.Advice.Chosen.Method == j.fallback()
+}
+
+// allStopped reports whether nothing of the job is ours to do.
+func (j Job) allStopped() bool {
+	return !slices.ContainsFunc(j.Bores, func(b Bore) bool { return !j.stopped(b) })
 }
 
 // fallback is the method that stops and asks.

@@ -19,7 +19,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 		}
 		rows = append(rows, j.figures(sheet)...)
 		for _, text := range sheet.Warnings {
-			if text = plain(reworded(sentence(text))); !slices.Contains(warnings, text) {
+			if text = reworded(plain(sentence(text))); !slices.Contains(warnings, text) {
 				warnings = append(warnings, text)
 			}
 		}
@@ -27,7 +27,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 	}
 	for _, r := range s.Refused {
 		if slices.Contains(p.calculations, r.Calculation) {
-			rows = append(rows, []string{"No " + plain(r.Calculation) + ": " + refusal(r), "", ""})
+			rows = append(rows, []string{"No " + sheetName(r.Calculation) + ": " + refusal(r), "", ""})
 		}
 	}
 	if len(rows) == 0 {
@@ -77,8 +77,11 @@ func (j Job) notEnough(sheet worked.Sheet) []string {
 	return said
 }
 
+// sheetName is a sheet by its own name, for one that has no title to show.
+func sheetName(calculation string) string { return reworded(plain(calculation)) }
+
 func refusal(r Refused) string {
-	return plain(reworded(sentence(strings.TrimPrefix(r.Why, r.Calculation+": "))))
+	return reworded(plain(sentence(strings.TrimPrefix(r.Why, r.Calculation+": "))))
 }
 
 // strength shows the sheets that belong to no stage, and those that could not be
@@ -101,7 +104,7 @@ func (j Job) strength(w *writer, b Bore) {
 	var could []string
 	for _, r := range b.Sized.Refused {
 		if !placed[r.Calculation] {
-			could = append(could, capital(plain(r.Calculation))+": "+refusal(r))
+			could = append(could, capital(sheetName(r.Calculation))+": "+refusal(r))
 		}
 	}
 	j.plan(w, b.Sized, rest)

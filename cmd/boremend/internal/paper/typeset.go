@@ -15,6 +15,7 @@ const (
 	barWidth     = 1.6
 	thinLine     = 0.2
 	heavyLine    = 0.6
+	fewPairs     = 7     // labels that stand on one page together
 	figureHeight = 150.0 // the most that a picture may take
 )
 
@@ -148,12 +149,13 @@ func (t typesetter) items(items []string, sign func(x, y float64) mark, indent f
 func (t typesetter) pairs(p Pairs) []strip {
 	strips := []strip{gap(1.5)}
 	split := t.width * 0.42
-	for _, row := range p.Rows {
+	for i, row := range p.Rows {
 		left := stacked(t.lines(row[0], false, t.sizeMM, 0, split-4))
 		right := stacked(t.lines(row[1], true, t.sizeMM, split, t.width-split))
 		height := max(left.height, right.height) + cellPad
 		marks := append(append(left.marks, right.marks...), lineMark(0, height-0.3, t.width, 0, 0.1))
-		strips = append(strips, strip{height: height + 0.5, marks: marks})
+		alone := i == 0 || i == len(p.Rows)-2 || len(p.Rows) <= fewPairs
+		strips = append(strips, strip{height: height + 0.5, marks: marks, keep: alone && i < len(p.Rows)-1})
 	}
 	return strips
 }
@@ -166,7 +168,10 @@ func (t typesetter) note(n Note) []strip {
 	if n.Label != "" {
 		lines = t.lines(n.Label, true, t.sizeMM, inner, width)
 	}
-	for _, text := range n.Texts {
+	for i, text := range n.Texts {
+		if i > 0 {
+			lines = append(lines, strip{height: 0.9})
+		}
 		lines = append(lines, t.lines(text, n.Grade == "danger" && n.Label == "STOP", t.sizeMM, inner, width)...)
 	}
 	bar := map[string]float64{"danger": barWidth, "warning": barWidth * 0.6}[n.Grade]
