@@ -69,6 +69,12 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                refused: [{calculation, why}], cautions, as_bored {least, most, planned, unit,
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
                has readings after the cut; the sheets are then for the bore as it is.
+  sheet JOB    {job, rulebook, date, papers: [{for: customer|shop, title, subject, foot,
+               mark, page, date, blocks: [one of {heading}, {para}, {list}, {checks},
+               {pairs}, {table}, {note}, {answer}, {figure}, {photo}, {blanks},
+               {signatures}, {working}, {page_break}]}], files}. Texts are as printed; an
+               empty cell is there to be written in. files are those written: none with
+               --format json, unless --out names a folder.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
                warnings}. value is a number, a word, or an array for a list.
