@@ -3,6 +3,7 @@ package main
 import (
 	"boremend/cases"
 	"boremend/cmd/boremend/internal/paper"
+	"boremend/cmd/boremend/internal/paper/figures"
 	"boremend/engine"
 	"boremend/engine/explain"
 	"boremend/engine/quantity"
@@ -48,6 +49,10 @@ func (s sizer) paperBore(bore cases.Bore) paper.Bore {
 	out.Sized, out.Cut = s.paperSized(bore)
 	for _, r := range bore.Readings {
 		out.Readings = append(out.Readings, paper.Reading{DepthMM: r.DepthMM, ClockDeg: r.ClockDeg, DiameterMM: r.DiameterMM, RadiusMM: r.RadiusMM})
+	}
+	drawings, err := figures.Drawings(figures.Bore{Method: out.Sized.Method, Facts: out.Advice.Facts, Sheets: out.Sized.Sheets, Readings: bore.Readings, Units: s.units})
+	if out.Drawings = drawings; err != nil {
+		out.Undrawn = err.Error()
 	}
 	if out.Advice.Chosen.Method == s.book.Methods[s.book.Fallback].Name {
 		out.Consent = s.consent(bore)

@@ -8,6 +8,7 @@ func (j Job) advised(w *writer, b Bore) {
 	c := b.Advice.Chosen
 	w.heading("What we advise, and why")
 	w.para(sentence(answer(b)) + " " + reworded(c.Plain))
+	w.figures(b, customersDrawings...)
 	if b.Cut != nil && !b.Cut.StillStands {
 		w.note("danger", "STOP", "The hole came out beyond what this way allows. Advised now: "+b.Cut.AdviceAgain+". Nothing more is cut before that has been settled.")
 	}
@@ -35,6 +36,9 @@ func answer(b Bore) string {
 	}
 	return text
 }
+
+// customersDrawings show what the repair makes.
+var customersDrawings = []string{"ear_after", "section", "build_up", "screws", "plate"}
 
 // standingFacts say what a machine is. Nobody is to think of them as something to
 // be changed for the sake of an answer.

@@ -7,6 +7,8 @@ import (
 	"html/template"
 	"slices"
 	"strings"
+
+	"boremend/cmd/boremend/internal/paper/draw"
 )
 
 // longWord is the length from which a word in a table may be broken anywhere.
@@ -18,6 +20,21 @@ var pageTemplate string
 //go:embed page.css
 var pageStyle string
 
+// typefaceOf is the style that brings the type of a document's drawings with it.
+func typefaceOf(d Document) (template.CSS, error) {
+	var drawings []draw.Drawing
+	for _, b := range d.Blocks {
+		if f, ok := b.(Figure); ok {
+			drawings = append(drawings, f.Drawing)
+		}
+	}
+	if len(drawings) == 0 {
+		return "", nil
+	}
+	css, err := draw.FontFace(drawings...)
+	return template.CSS(css), err
+}
+
 // HTML writes a document as one self-contained page: its style, drawings and
 // photos are in it, and nothing is loaded from anywhere.
 func HTML(d Document) ([]byte, error) {
@@ -28,8 +45,12 @@ func HTML(d Document) ([]byte, error) {
 			err := t.ExecuteTemplate(&out, b.name(), b)
 			return template.HTML(out.String()), err // made by a template of ours, which has escaped it
 		},
-		"style":   func() template.CSS { return template.CSS(pageStyle) },
-		"drawing": func(svg string) template.HTML { return template.HTML(svg) },
+		"style": func() template.CSS { return template.CSS(pageStyle) },
+		"drawing": func(d draw.Drawing) (template.HTML, error) {
+			svg, err := d.InlineSVG()
+			return template.HTML(svg), err // made by package draw, which has escaped it
+		},
+		"typeface": typefaceOf,
 		"picture": func(jpeg []byte) template.URL {
 			return template.URL("data:image/jpeg;base64," + base64.StdEncoding.EncodeToString(jpeg))
 		},

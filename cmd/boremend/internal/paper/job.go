@@ -1,6 +1,7 @@
 package paper
 
 import (
+	"boremend/cmd/boremend/internal/paper/draw"
 	"boremend/engine"
 	"boremend/engine/quantity"
 	"boremend/knowledge/price"
@@ -26,7 +27,9 @@ type Bore struct {
 	Advice   engine.Advice
 	Sized    Sized // by the advised method
 	Readings []Reading
-	Cut      *Cut // once it has been bored
+	Drawings []draw.Drawing
+	Undrawn  string // why a drawing could not be made although its numbers are there
+	Cut      *Cut   // once it has been bored
 	// Consent is what would be advised if the maker agreed in writing. Nil unless
 	// the advice is to stop and ask, and consent would change that.
 	Consent *Consent

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+
+	"boremend/cmd/boremend/internal/paper/draw"
 )
 
 // checkLayout reports text that leaves the page or touches other text.
@@ -20,6 +22,10 @@ func everyBlock() Document {
 	long := strings.Repeat("Überlänge", 60)
 	hostile := given("<script>alert('x')</script> \u0007 \u202egnp.exe\u202c שלום עולם مرحبا 😀 " + long)
 	texts := []string{"short", hostile, strings.Repeat("plain words that go on ", 40)}
+	picture, err := draw.EarFound(draw.Ear{FinishBore: draw.MM(110), WornMax: draw.MM(114.2), WornMin: draw.MM(110.4), EdgeDistance: draw.MM(98), Load: draw.TowardThin})
+	if err != nil {
+		panic(err)
+	}
 	var blocks []Block
 	for _, text := range texts {
 		blocks = append(blocks,
@@ -28,7 +34,7 @@ func everyBlock() Document {
 			Table{Head: []string{"One", "Two", text}, Rows: [][]string{{text, "", "1.5 mm"}, {"a", text, text}}},
 			Table{Head: []string{"To fill in", "Signed"}, Rows: [][]string{{text, ""}, {"", ""}}, Tall: true},
 			Note{"danger", "DANGER", []string{text, text}}, Note{"warning", "WARNING", []string{text}}, Note{"", "", []string{text}},
-			Answer{"ear", text}, Figure{Caption: text, Text: text, SVG: "<svg></svg>"}, Blanks{[]string{text, "short"}}, Signatures{[]string{"Owner", "Shop"}},
+			Answer{"ear", text}, Figure{picture}, Blanks{[]string{text, "short"}}, Signatures{[]string{"Owner", "Shop"}},
 			Working{Title: text, Lines: []WorkingLine{{"d_u", text, "a + b", "1 + 2", "3 mm", text}}, After: []string{text}}, PageBreak{})
 	}
 	return Document{For: "shop", Title: hostile, Subject: hostile, Foot: []string{hostile}, Mark: Mark("x"), Page: A4, Date: "2026-11-25", Blocks: blocks}

@@ -81,6 +81,9 @@ func (j Job) terms(w *writer, b Bore) {
 		w.subheading("Find out whether this must be done")
 		w.checks(reasonTexts(may))
 	}
+	if b.Undrawn != "" {
+		w.note("note", "NOT DRAWN", sentence(given(b.Undrawn)))
+	}
 	if b.Cut != nil {
 		w.note("danger", "AS BORED", j.asBored(*b.Cut))
 	}

@@ -22,6 +22,7 @@ func (j Job) asFound(w *writer, b Bore) {
 		}
 	}
 	w.table([]string{"What", "Found", "Give or take", "How known"}, rows)
+	w.figures(b, "ear_found", "wear")
 	if len(b.Readings) > 0 {
 		w.subheading("Readings")
 		w.table(j.readings(b.Readings))

@@ -50,6 +50,7 @@ type stage struct {
 	steps   []string
 	forWhat []string
 	plan    []plan
+	figures []string // by the names of the drawings
 	write   []string // to be written down in it
 	holds   []string
 }
@@ -66,18 +67,22 @@ var stagesOfWork = []stage{
 	{title: "Clean, measure, test", steps: []string{"clean", "inspect"}, holds: []string{"H1", "H2"},
 		plan: []plan{{"Readings", []string{"bore_from_diameters", "radial_cleanup"}}}},
 	{title: "Cut", steps: []string{"bore", "face", "gouge", "grind"}, forWhat: []string{"cuts", "shop_casting"}, holds: []string{"H3"},
-		plan:  []plan{{"Cut plan", []string{"clean_up_bore", "bar_clearance", "boring_setup", "tack_group", "housing_leadin_chamfer"}}},
-		write: []string{"Clean-up cut: size reached, clean all round?", "Thinnest wall after it, and where", "Passes: tool, revolutions, feed, size after each"}},
+		figures: []string{"ear_after"},
+		plan:    []plan{{"Cut plan", []string{"clean_up_bore", "bar_clearance", "boring_setup", "tack_group", "housing_leadin_chamfer"}}},
+		write:   []string{"Clean-up cut: size reached, clean all round?", "Thinnest wall after it, and where", "Passes: tool, revolutions, feed, size after each"}},
 	{title: "Weld", steps: []string{"preheat", "weld", "weld turning", "torch", "cool"}, forWhat: []string{"welds"}, holds: []string{"H4", "H5"},
-		plan:  []plan{{"Weld plan", []string{"haz_hardness", "haz_hardness_typical", "build_up", "bead_layer", "preheat_energy", "interpass_rise", "ndt_hold_code"}}},
-		write: []string{"Filler, size and lot", "Preheat reached, where measured, hottest between beads", "Volts, amperes, travel, layers", "Last bead: date and time; wrapped until", "Crack test: how, when, by whom, result"}},
+		figures: []string{"build_up"},
+		plan:    []plan{{"Weld plan", []string{"haz_hardness", "haz_hardness_typical", "build_up", "bead_layer", "preheat_energy", "interpass_rise", "ndt_hold_code"}}},
+		write:   []string{"Filler, size and lot", "Preheat reached, where measured, hottest between beads", "Volts, amperes, travel, layers", "Last bead: date and time; wrapped until", "Crack test: how, when, by whom, result"}},
 	{title: "Sleeve", steps: []string{"travel", "shrink", "press"}, forWhat: []string{"sleeve"},
+		figures: []string{"section", "sleeve"},
 		plan: []plan{{"Sleeve", []string{"turned_sleeve", "sleeve_size", "uncertainty_of_fit", "shoulder"}},
 			{"Press plan", []string{"press_fit", "slip_assembly", "sleeve_retention"}}},
 		write: []string{"Sleeve OD and bore before, part at what temperature", "Pressed with what force, or chilled to what temperature", "Sleeve bore after, in place; feeler at the shoulder"}},
 	{title: "Bolts", forWhat: []string{"sleeve_bolt_capture", "bolt_on_reinforcement"},
-		plan:  []plan{{"Bolts", []string{"bolt_capture", "bolted_reinforcement"}}},
-		write: []string{"Bolts: size, class, lot", "Torque, lock, marks painted"}},
+		figures: []string{"screws", "plate"},
+		plan:    []plan{{"Bolts", []string{"bolt_capture", "bolted_reinforcement"}}},
+		write:   []string{"Bolts: size, class, lot", "Torque, lock, marks painted"}},
 	{title: "Refit", steps: []string{"refit"}, holds: []string{"H6", "H7"},
 		write: []string{"Pin slides by hand? New pin, bush, seals", "Fresh grease seen at both ends"}},
 	{title: "Release", steps: []string{"release", "first checks"}, holds: []string{"H8"}},
@@ -109,6 +114,7 @@ func (j Job) stages(w *writer, b Bore) {
 		for _, p := range s.plan {
 			j.plan(w, b.Sized, p)
 		}
+		w.figures(b, s.figures...)
 		if len(s.write) > 0 {
 			w.add(Blanks{s.write})
 		}

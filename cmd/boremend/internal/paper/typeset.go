@@ -198,15 +198,17 @@ func (t typesetter) answer(a Answer) []strip {
 	return []strip{gap(2), {height: inside.height + 2*pad, marks: append([]mark{frame}, lowered(inside.marks, pad-0.6)...)}, gap(1)}
 }
 
-// figure sets a drawing as large as the page allows, with its words below.
+// figure sets a drawing to its own size, or as large as the page allows, with its
+// title below.
 func (t typesetter) figure(f Figure) []strip {
-	if f.Canvas == nil || f.Canvas.W <= 0 || f.Canvas.H <= 0 {
-		return append([]strip{gap(2)}, paragraph(t.lines(f.Caption+": "+f.Text, false, t.sizeMM, 0, t.width))...)
+	c := f.Drawing.Canvas
+	if c == nil || c.W <= 0 || c.H <= 0 {
+		return append([]strip{gap(2)}, paragraph(t.lines(f.Drawing.Title+": "+f.Drawing.Words, false, t.sizeMM, 0, t.width))...)
 	}
-	scale := min(t.width/f.Canvas.W, figureHeight/f.Canvas.H)
-	picture := strip{height: f.Canvas.H*scale + 1.5, keep: true,
-		marks: []mark{{x: (t.width - f.Canvas.W*scale) / 2, drawing: f.Canvas, scale: scale}}}
-	return append([]strip{gap(2.5), picture}, whole(t.lines(f.Caption, false, t.sizeMM*0.9, 0, t.width))...)
+	scale := min(1, t.width/c.W, figureHeight/c.H)
+	picture := strip{height: c.H*scale + 1.5, keep: true,
+		marks: []mark{{x: (t.width - c.W*scale) / 2, drawing: c, scale: scale}}}
+	return append([]strip{gap(2.5), picture}, whole(t.lines(f.Drawing.Title, false, t.sizeMM*0.9, 0, t.width))...)
 }
 
 // photo sets a photo, at most two thirds of the page wide.
