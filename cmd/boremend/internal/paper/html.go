@@ -11,14 +11,28 @@ import (
 	"boremend/cmd/boremend/internal/paper/draw"
 )
 
-// longWord is the length from which a word in a table may be broken anywhere.
-const longWord = 24
-
 //go:embed page.gohtml
 var pageTemplate string
 
 //go:embed page.css
 var pageStyle string
+
+// longWord is the length from which a word in a table may be broken anywhere.
+const longWord = 24
+
+// cellClass is how a cell of a table is set: empty ones are to be written in, and
+// a number stays with its unit.
+func cellClass(text string) string {
+	switch {
+	case text == "":
+		return "blank"
+	case len(text) <= shortCell:
+		return "short"
+	case slices.ContainsFunc(strings.Fields(text), func(word string) bool { return len(word) > longWord }):
+		return "long"
+	}
+	return ""
+}
 
 // typefaceOf is the style that brings the type of a document's drawings with it.
 func typefaceOf(d Document) (template.CSS, error) {
@@ -54,9 +68,7 @@ func HTML(d Document) ([]byte, error) {
 		"picture": func(jpeg []byte) template.URL {
 			return template.URL("data:image/jpeg;base64," + base64.StdEncoding.EncodeToString(jpeg))
 		},
-		"long": func(cell string) bool {
-			return slices.ContainsFunc(strings.Fields(cell), func(word string) bool { return len(word) > longWord })
-		},
+		"cell": cellClass,
 	})
 	if _, err := t.Parse(pageTemplate); err != nil {
 		return nil, fmt.Errorf("the template of papers: %w", err)

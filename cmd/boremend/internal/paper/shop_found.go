@@ -1,6 +1,7 @@
 package paper
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 
@@ -16,12 +17,16 @@ func (j Job) asFound(w *writer, b Bore) {
 		wanted := f.Tier == 1 || slices.Contains(b.Advice.Missing, f.Name)
 		switch shown, ok := b.Advice.Facts[f.Name]; {
 		case !ok && !f.WorkedOut() && wanted:
-			rows = append(rows, []string{capital(k.means(f.Name)), "", "", "find out"})
+			rows = append(rows, []string{capital(k.means(f.Name)), "", ""})
 		case ok && !f.WorkedOut() && shown.From != engine.WorkedOut:
-			rows = append(rows, []string{capital(k.means(f.Name)), k.text(f.Name), k.giveOrTake(f.Name), k.from(f.Name)})
+			text := k.text(f.Name)
+			if from := k.from(f.Name); from != "found" {
+				text += " (" + from + ")"
+			}
+			rows = append(rows, []string{capital(k.means(f.Name)), text, cmp.Or(k.giveOrTake(f.Name), "–")})
 		}
 	}
-	w.table([]string{"What", "Found", "Give or take", "How known"}, rows)
+	w.table([]string{"What", "Found", "Give or take"}, rows)
 	w.figures(b, "ear_found", "wear")
 	if len(b.Readings) > 0 {
 		w.subheading("Readings")
