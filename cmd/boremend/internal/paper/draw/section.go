@@ -2,6 +2,7 @@ package draw
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine/quantity"
 )
@@ -37,6 +38,7 @@ type Section struct {
 	PlayLeft     Length // side play of the whole joint after it
 	Shoulder     *Shoulder
 	Screws       *Screws
+	Notes        []string // said first
 }
 
 const (
@@ -284,7 +286,7 @@ func (v *sectionView) lengths() []row {
 }
 
 func (v *sectionView) below() {
-	notes := []string{}
+	notes := slices.Clone(v.Notes)
 	if len(v.widened) > 0 {
 		notes = append(notes, "Drawn wider than it is, so that it shows: "+listed(v.widened)+".")
 	}

@@ -145,6 +145,7 @@ func (s *sheet) finish(name, title, words string) Drawing {
 		}
 		s.put(ctx, *m)
 	}
+	fonts.Put(s.font)
 	return Drawing{Name: name, Title: title, Words: words, Canvas: c, marks: s.marks}
 }
 
