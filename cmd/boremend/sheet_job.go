@@ -54,6 +54,10 @@ func (s sizer) paperBore(bore cases.Bore) paper.Bore {
 	if out.Drawings = drawings; err != nil {
 		out.Undrawn = err.Error()
 	}
+	if c := out.Advice.Chosen; len(c.Touchy) > 0 || c.TouchyUnsure {
+		sure := explain.New(s.book, bore.Findings, s.units).HowSure(bore.Name)
+		out.Sure = &sure
+	}
 	if out.Advice.Chosen.Method == s.book.Methods[s.book.Fallback].Name {
 		out.Consent = s.consent(bore)
 	}

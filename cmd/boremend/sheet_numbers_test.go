@@ -54,6 +54,7 @@ func numbersKnown(t *testing.T, job paper.Job) map[string]bool {
 	for _, b := range job.Bores {
 		say(b.Name)
 		walk(asJSON(t, b.Advice))
+		walk(asJSON(t, b.Sure))
 		sized := []paper.Sized{b.Sized}
 		if b.Consent != nil {
 			walk(asJSON(t, b.Consent.Advice))

@@ -22,6 +22,7 @@ func (j Job) advised(w *writer, b Bore) {
 	}
 	w.subheading("How sure this is")
 	w.list(k.howSure())
+	shares(w, b.Sure)
 	j.depends(w, b)
 	if b.Consent != nil {
 		j.withConsent(w, b)

@@ -3,6 +3,7 @@ package paper
 import (
 	"boremend/cmd/boremend/internal/paper/draw"
 	"boremend/engine"
+	"boremend/engine/explain"
 	"boremend/engine/quantity"
 	"boremend/knowledge/price"
 	"boremend/knowledge/worked"
@@ -30,6 +31,9 @@ type Bore struct {
 	Drawings []draw.Drawing
 	Undrawn  string // why a drawing could not be made although its numbers are there
 	Cut      *Cut   // once it has been bored
+	// Sure is how the outcomes share out within the give-or-takes. Nil where none
+	// of them matters.
+	Sure *explain.Sure
 	// Consent is what would be advised if the maker agreed in writing. Nil unless
 	// the advice is to stop and ask, and consent would change that.
 	Consent *Consent

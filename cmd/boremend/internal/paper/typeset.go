@@ -199,16 +199,19 @@ func (t typesetter) answer(a Answer) []strip {
 }
 
 // figure sets a drawing to its own size, or as large as the page allows, with its
-// title below.
+// title above.
 func (t typesetter) figure(f Figure) []strip {
 	c := f.Drawing.Canvas
 	if c == nil || c.W <= 0 || c.H <= 0 {
 		return append([]strip{gap(2)}, paragraph(t.lines(f.Drawing.Title+": "+f.Drawing.Words, false, t.sizeMM, 0, t.width))...)
 	}
 	scale := min(1, t.width/c.W, figureHeight/c.H)
-	picture := strip{height: c.H*scale + 1.5, keep: true,
-		marks: []mark{{x: (t.width - c.W*scale) / 2, drawing: c, scale: scale}}}
-	return append([]strip{gap(2.5), picture}, whole(t.lines(f.Drawing.Title, false, t.sizeMM*0.9, 0, t.width))...)
+	title := t.lines(f.Drawing.Title, true, t.sizeMM, 0, t.width)
+	for i := range title {
+		title[i].keep = true
+	}
+	picture := strip{height: c.H*scale + 1.5, marks: []mark{{x: (t.width - c.W*scale) / 2, y: 1, drawing: c, scale: scale}}}
+	return append(append([]strip{gap(2.5)}, title...), picture, gap(1.5))
 }
 
 // photo sets a photo, at most two thirds of the page wide.
@@ -234,6 +237,7 @@ func (t typesetter) blanks(b Blanks) []strip {
 		s := stacked(lines)
 		s.marks = append(lowered(s.marks, 3), lineMark(start, s.height+2.2, t.width-start, 0, thinLine))
 		s.height += 3.6
+		s.keep = true // what is signed below stays with it
 		strips = append(strips, s)
 	}
 	return strips

@@ -21,6 +21,7 @@ func (j Job) ways(w *writer, b Bore) {
 	}
 	w.table([]string{"Way", "Outcome", j.priceHead(), "Why"}, rows)
 	w.small("Prices: half of all cases stay below the first figure, four of five below the second. A way that is ruled out has none.")
+	j.prices(w, b)
 	w.subheading("Why not the cheap way?")
 	w.list(j.whyNotCheap(b))
 }
