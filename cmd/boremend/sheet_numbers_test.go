@@ -23,16 +23,17 @@ func numbersIn(text string) []string {
 	return slices.Compact(all)
 }
 
-var tags = regexp.MustCompile(`(?s)<style>.*?</style>|<svg.*?</svg>|<head>.*?</head>|<[^>]*>`)
+var tags = regexp.MustCompile(`(?s)<style>.*?</style>|<head>.*?</head>|<[^>]*>`)
 
-// textOf is what a reader of a page sees; the drawings are not read.
+// textOf is what a reader of a page sees.
 func textOf(page []byte) string {
 	return html.UnescapeString(tags.ReplaceAllString(string(page), "\n"))
 }
 
 // formNumbers stand on the forms themselves: hold points, the plan of
 // inspections, whole and halved, clock positions, and what is good enough.
-const formNumbers = "H1 H2 H3 H4 H5 H6 H7 H8 8 10 50 250 500 4 5 25 125 12 1:30 3 4:30 0.03 100 0.05 150 250 0.1 500 0.2 3.2 256 Step 1 2 3 4 5 6 7 8 9"
+const formNumbers = "H1 H2 H3 H4 H5 H6 H7 H8 8 10 50 250 500 4 5 25 125 12 1:30 3 4:30 0.03 100 0.05 150 250 0.1 500 0.2 3.2 256 Step 1 2 3 4 5 6 7 8 9" +
+	" 10 000" // a scale with its thousands apart
 
 // numbersKnown is every number that advise, size and price answer for a job, as
 // the program writes it in either system of units, and those of the job itself.
@@ -103,6 +104,11 @@ func sayAll(v any, unit string, say func(string)) {
 		say(strconv.FormatFloat(math.Round(v), 'f', 0, 64))
 		say(strconv.FormatFloat(v, 'f', 1, 64))
 		say(strconv.FormatFloat(math.Round(100*v), 'f', 0, 64))
+		say(strconv.FormatFloat(100*v, 'f', 1, 64))
+		if unit == "mm" { // the finish of a surface, in µm and µin
+			say(strconv.FormatFloat(1000*v, 'g', 4, 64))
+			say(strconv.FormatFloat(1e6*v/25.4, 'g', 4, 64))
+		}
 		if q, ok := quantity.FromUnit(v, unit); ok {
 			// The unit alone does not tell stress from pressure, or a temperature
 			// from a difference.

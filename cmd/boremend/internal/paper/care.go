@@ -63,7 +63,7 @@ func (j Job) ownersCautions(w *writer) {
 	for _, grade := range []string{"danger", "warning", "note"} {
 		for _, b := range j.Bores {
 			for _, c := range b.Advice.Cautions {
-				if seen[c.Text] || c.Danger != grade || c.SaidIf != "" || !forOwners(c) {
+				if seen[c.Text] || c.Danger != grade || c.SaidIf != "" || !forOwners(c) || decides(c) {
 					continue
 				}
 				seen[c.Text] = true

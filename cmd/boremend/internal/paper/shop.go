@@ -1,6 +1,9 @@
 package paper
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Shop writes the job traveller: the paper that lies at the machine, says what
 // to do in which order, and is filled in on the way. Where the advice is to stop
@@ -80,6 +83,9 @@ func (j Job) terms(w *writer, b Bore) {
 	if len(may) > 0 {
 		w.subheading("Find out whether this must be done")
 		w.checks(reasonTexts(may))
+	}
+	if names := b.Advice.NotChecked; len(names) > 0 {
+		w.small("Rules that could not be checked, for want of something known: " + strings.Join(names, ", ") + ".")
 	}
 	if b.Undrawn != "" {
 		w.note("note", "NOT DRAWN", sentence(given(b.Undrawn)))
