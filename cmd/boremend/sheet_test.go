@@ -10,6 +10,7 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"unicode"
 
 	"boremend/cases"
 	"boremend/cmd/boremend/internal/paper"
@@ -55,10 +56,37 @@ func shippedCases(t *testing.T) []string {
 }
 
 // promises are words that no paper may use.
-var promises = regexp.MustCompile(`\bas new\b|certified|guarantee|permanent|(maker|manufacturer)('s)? (approved|approval)|approved by the (maker|manufacturer)|equal to (the )?(maker|new)`)
+var promises = []string{"as new", "certified", "guarantee", "permanent", "maker's approval", "maker approved", "manufacturer's approval", "manufacturer approved",
+	"approved by the m", "equal to new", "equal to the maker"}
 
 // fetches are ways in which a page could load or run something.
-var fetches = regexp.MustCompile(`(?i)<script|<link|<iframe|@import|https?://[^"<]*\.(js|css|png|jpg|woff)|src="(https?:)?//|url\((https?:)?//`)
+var fetches = []string{"<script", "<link", "<iframe", "<object", "<embed", "@import", "src=\"http", "src=\"//", "href=\"http", "url(http", "url(\"http", "url('http", "url(//", " onload=", " onerror="}
+
+// anyOf finds the first of some words in a text of small letters. A word that is
+// the end of another is not meant.
+func anyOf(text string, words []string) string {
+	for _, w := range words {
+		for rest := text; ; {
+			i := strings.Index(rest, w)
+			if i < 0 {
+				break
+			}
+			if i == 0 || !unicode.IsLetter(rune(rest[i-1])) || !unicode.IsLetter(rune(w[0])) {
+				return w
+			}
+			rest = rest[i+1:]
+		}
+	}
+	return ""
+}
+
+func TestAnyOf(t *testing.T) {
+	for text, want := range map[string]string{"it was new": "", "good as new": "as new", "is certified": "certified", "x>as new": "as new"} {
+		if got := anyOf(text, promises); got != want {
+			t.Errorf("in %q found %q, want %q", text, got, want)
+		}
+	}
+}
 
 // TestPapersOfAllCases makes both papers of every shipped job in both forms, and
 // looks for what must never stand there and what must always.
@@ -80,10 +108,10 @@ func TestPapersOfAllCases(t *testing.T) {
 				}
 				text := string(page)
 				own := strings.ReplaceAll(text, html.EscapeString(job.About), "") // what a job says of itself is its own
-				if found := promises.FindString(strings.ToLower(own)); found != "" {
+				if found := anyOf(strings.ToLower(own), promises); found != "" {
 					t.Errorf("the paper for the %s says %q", d.For, found)
 				}
-				if found := fetches.FindString(text); found != "" {
+				if found := anyOf(strings.ToLower(text), fetches); found != "" {
 					t.Errorf("the paper for the %s fetches %q", d.For, found)
 				}
 				for _, wanted := range []string{"Advice, not a certificate", "Local law", job.Book.Title, job.Book.SHA256, job.Offer.Rates.Title, papersDate, "boremend, "} {
