@@ -35,6 +35,9 @@ func Write(job *Job, book *engine.Rulebook) ([]byte, error) {
 	if len(shared) > 0 {
 		addKey(root, "facts", writeFindings(shared, book))
 	}
+	if len(job.Photos) > 0 {
+		addKey(root, "photos", writePhotos(job.Photos))
+	}
 	bores := &yaml.Node{Kind: yaml.SequenceNode}
 	for _, b := range job.Bores {
 		bores.Content = append(bores.Content, writeBore(b, shared, book))
@@ -83,6 +86,9 @@ func writeBore(b Bore, shared engine.Findings, book *engine.Rulebook) *yaml.Node
 		if len(list.readings) > 0 {
 			addKey(n, list.key, writeReadings(list.readings))
 		}
+	}
+	if len(b.Photos) > 0 {
+		addKey(n, "photos", writePhotos(b.Photos))
 	}
 	return n
 }
@@ -144,35 +150,6 @@ func writeExpectations(job *Job) *yaml.Node {
 	for _, b := range job.Bores {
 		if b.Expect != nil {
 			addKey(n, b.Name, writeExpect(b.Expect))
-		}
-	}
-	return n
-}
-
-func writeExpect(e *Expect) *yaml.Node {
-	n := mapping()
-	for _, list := range []struct {
-		key   string
-		words []string
-	}{
-		{"advice", e.Advice}, {"may_stand", e.MayStand}, {"no_go", e.NoGo}, {"not_advised", e.NotAdvised},
-		{"cautions", e.Cautions}, {"holds", e.Holds}, {"fails", e.Fails},
-	} {
-		if len(list.words) == 0 {
-			continue
-		}
-		words := &yaml.Node{Kind: yaml.SequenceNode, Style: yaml.FlowStyle}
-		for _, w := range list.words {
-			words.Content = append(words.Content, plain(w))
-		}
-		addKey(n, list.key, words)
-	}
-	for _, said := range []struct {
-		key   string
-		value *bool
-	}{{"provisional", e.Provisional}, {"narrow", e.Narrow}} {
-		if said.value != nil {
-			addKey(n, said.key, plain(strconv.FormatBool(*said.value)))
 		}
 	}
 	return n

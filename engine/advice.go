@@ -94,6 +94,7 @@ type Reason struct {
 	Source  string  `json:"source"`
 	Trust   string  `json:"trust"`
 	Points  float64 `json:"points"`
+	Of      string  `json:"of"` // title of the layer whose rule it is
 	File    string  `json:"file"`
 	Line    int     `json:"line"`
 	// IfUnknown marks a rule that counts as holding because nobody knows.
@@ -108,6 +109,7 @@ type CautionShown struct {
 	Text       string   `json:"text"`
 	Refs       []string `json:"refs"`
 	At         []string `json:"at"`
+	Of         string   `json:"of"` // title of the layer that has it
 	SaidIf     string   `json:"said_if,omitempty"`
 	UntilKnown bool     `json:"until_known,omitempty"`
 }
@@ -199,7 +201,7 @@ func (s *State) standing(m int, units quantity.System) MethodStanding {
 func (s *State) reason(r *Rule, condition Truth, units quantity.System) Reason {
 	return Reason{
 		Rule: r.Name, Effect: r.Effect.String(), Outcome: r.outcome(condition).String(), Text: r.because.fill(s, units),
-		Source: r.Source, Trust: r.Trust, Points: r.Points, File: r.File, Line: r.Line,
+		Source: r.Source, Trust: r.Trust, Points: r.Points, Of: r.Of, File: r.File, Line: r.Line,
 		UntilKnown: condition == Unknown && r.IfUnknown == Hold,
 	}
 }
@@ -264,25 +266,20 @@ func sortedKeys(set map[int]bool) []int {
 func (s *State) cautions(method int, units quantity.System) []CautionShown {
 	shown := []CautionShown{}
 	for i, c := range s.book.Cautions {
-		if !slices.Contains(c.For, method) {
+		if !s.warns(i, method) {
 			continue
 		}
-		condition := Holds
-		if root := s.book.rulesAt + i; s.book.conditions[root] >= 0 {
-			condition = s.conditions[root]
-		}
-		if condition == Fails || condition == Unknown && c.IfUnknown != Hold {
-			continue
-		}
-		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, SaidIf: c.SaidIf, UntilKnown: condition == Unknown}
+		root := s.book.rulesAt + i
+		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, Of: c.Of, SaidIf: c.SaidIf,
+			UntilKnown: s.book.conditions[root] >= 0 && s.conditions[root] == Unknown}
 		for _, r := range c.Refs {
 			out.Refs = append(out.Refs, r.String())
 		}
 		shown = append(shown, out)
 	}
 	for i, r := range s.book.Rules {
-		if r.Effect == Caution && slices.Contains(r.For, method) && r.outcome(s.conditions[i]) == Holds {
-			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}})
+		if s.ruleWarns(i, method) {
+			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}, Of: r.Of})
 		}
 	}
 	slices.SortStableFunc(shown, func(a, b CautionShown) int {
@@ -302,7 +299,7 @@ func (b *Rulebook) CautionsFor(found Findings, method string, units quantity.Sys
 func (s *State) notChecked() []string {
 	names := []string{}
 	for i, r := range s.book.Rules {
-		if r.IfUnknown == Silent && s.conditions[i] == Unknown {
+		if s.NotChecked(i) {
 			names = append(names, r.Name)
 		}
 	}

@@ -64,6 +64,7 @@ func weaknesses() []string {
 	return []string{
 		"Every item is drawn by itself. Where one cause moves several at once, such as a casting harder than thought or a seized pin, the true spread is wider.",
 		"Waiting is counted behind the work, though part of it falls into nights; week-ends are not counted.",
+		"What the advice demands besides, such as a trial weld or papers, is in the price only where the rates have an item for it.",
 		"Damage that shows only once the joint is open, and a repair that fails its test, are in no figure.",
 	}
 }

@@ -9,7 +9,7 @@ const shareOfRatio = 0.2
 // replacement prices a new part in place of the repair of a bore.
 func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 	b := &p.job.Bores[i]
-	out := price.Replacement{Available: b.Joint["replacement_part"].Word, Lines: []price.Line{}, Notes: []string{}}
+	out := price.Replacement{Available: b.Joint["replacement_part"].Word, Lines: []price.Line{}, Drivers: []price.SpreadShare{}, Notes: []string{}}
 	if ratio, ok := b.Joint["replacement_cost_ratio"]; ok {
 		out.RatioStated = &ratio.Quantity.Value
 	}
@@ -19,7 +19,7 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 		out.Ask = "no new part is made"
 		return out
 	case !ok:
-		out.Ask = "not known: give part_price"
+		out.Ask = "not known: give part_price (under prices: in the job)"
 		return out
 	}
 	replaced := &MethodToPrice{Name: price.Replaced}
@@ -32,8 +32,8 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 	out.Lines = append(lines, part)
 	sum := price.NewSum(p.rates, p.purse)
 	sum.Add(b.Name, out.Lines)
-	cost, down := sum.Price(), sum.Downtime()
-	out.Price, out.Downtime = &cost, &down
+	cost, hours, down := sum.Price(), sum.Hours(), sum.Downtime()
+	out.Price, out.Hours, out.Downtime, out.Drivers = &cost, &hours, &down, sum.Drivers()
 	if an := p.downtimeCost(b); an != nil {
 		standing, both := sum.WithDowntime(*an)
 		out.DowntimeCost, out.PriceAndDowntime = &standing, &both

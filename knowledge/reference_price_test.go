@@ -9,7 +9,24 @@ import (
 
 // priceAdapters serves the reference cases of the subject price.
 var priceAdapters = map[string]adapter{
-	"pert": threePoints,
+	"pert":             threePoints,
+	"operating_factor": operatingFactors,
+}
+
+// operatingFactors serves the defaults of a worksheet for all ways of welding.
+func operatingFactors(*given) (*answers, error) {
+	all := &answers{values: map[string]worked.Value{}}
+	for way, names := range map[string][2]string{
+		"stick": {"smaw", "smaw"}, "semi_automatic": {"semi_auto_gmaw_fcaw", "semi_auto_gmaw_fcaw"}, "automatic": {"automatic_min", "automatic_max"},
+	} {
+		got, err := run("operating_factor", map[string]worked.Value{"way": {Word: way}})
+		if err != nil {
+			return nil, err
+		}
+		all.values[names[0]], all.values[names[1]] = got.values["factor_min"], got.values["factor_max"]
+		all.sheets = append(all.sheets, got.sheets...)
+	}
+	return all, nil
 }
 
 // threePoints serves a path of activities, each guessed three times, in any one

@@ -211,7 +211,7 @@ func (r *ratesReader) name(n *yaml.Node, sort string) string {
 		return ""
 	}
 	if strings.Trim(name, "abcdefghijklmnopqrstuvwxyz0123456789_") != "" {
-		r.Report(n, "use small letters, digits and _", "%q cannot name a %s", name, sort)
+		r.Report(n, "use small letters, digits and _", "%q cannot be a name", name)
 		return ""
 	}
 	key := sort + " " + name

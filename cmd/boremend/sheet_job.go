@@ -1,9 +1,14 @@
 package main
 
 import (
+	"os"
+	"path/filepath"
+	"strings"
+
 	"boremend/cases"
 	"boremend/cmd/boremend/internal/paper"
 	"boremend/cmd/boremend/internal/paper/figures"
+	"boremend/cmd/boremend/internal/paper/photo"
 	"boremend/engine"
 	"boremend/engine/explain"
 	"boremend/engine/quantity"
@@ -29,7 +34,39 @@ func (a *app) loadForPapers(path string, f sheetFlags) (paper.Job, error) {
 	if err != nil {
 		return paper.Job{}, err
 	}
-	return paperJob(book, rates, job, bores, a.system(job.Units), f.date), nil
+	out := paperJob(book, rates, job, bores, a.system(job.Units), f.date)
+	return out, placePhotos(&out, job, bores, path)
+}
+
+// placePhotos opens the photographs that a job names, in its own folder. One that
+// cannot be placed stops the papers, and every such one is named.
+func placePhotos(out *paper.Job, job *cases.Job, bores []cases.Bore, path string) error {
+	folder := filepath.Dir(path) // of "-" it is the one we are in
+	root, err := os.OpenRoot(folder)
+	if err != nil {
+		return useError{folder + " cannot be opened: " + cause(err), "look at the folder of the job"}
+	}
+	defer root.Close()
+	var refused []string
+	place := func(named []cases.Photo) (placed []paper.Photo) {
+		for _, n := range named {
+			p, err := photo.Open(root.FS(), n.File)
+			if err != nil {
+				refused = append(refused, err.Error())
+				continue
+			}
+			placed = append(placed, paper.NewPhoto(n.Shows, p))
+		}
+		return placed
+	}
+	out.Photos = place(job.Photos)
+	for i, b := range bores {
+		out.Bores[i].Photos = place(b.Photos)
+	}
+	if len(refused) > 0 {
+		return useError{strings.Join(refused, "; "), ""}
+	}
+	return nil
 }
 
 // paperJob gathers what the papers of some bores of a job are written from; the

@@ -10,7 +10,7 @@
 //	weld: 2.4 welding hours from the build-up sheet, each 0.9 to 1.8 hours at the
 //	arc and with the chipping hammer, at the rate of a welder
 //
-// Many lines of guesses come together by drawing: ten thousand times every line
+// Many lines of guesses come together by drawing: five thousand times every line
 // falls somewhere between its low and its high figure, and the totals are put in
 // order. The same job and the same rates give the same draws.
 //

@@ -7,9 +7,9 @@ import (
 )
 
 // Draws is how often a job is drawn. The price that half of all cases stay below is
-// then known to about 1.25 standard deviations over the root of this, which is an
-// eightieth of one.
-const Draws = 10_000
+// then known to about 1.25 standard deviations over the root of this: a fiftieth or
+// so of one, a few units of money in a thousand.
+const Draws = 5_000
 
 // seed starts every stream of draws.
 const seed = 20_261_125

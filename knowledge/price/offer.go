@@ -145,10 +145,10 @@ type Line struct {
 
 // SpreadShare is how much of the spread of a price one item makes.
 type SpreadShare struct {
-	Item  string  `json:"item"`
-	Means string  `json:"means"`
-	Bore  string  `json:"bore,omitempty"` // in the total of a job; empty for what bores share
-	Share float64 `json:"share"`          // of the variance, 0 to 1
+	Item  string   `json:"item"`
+	Means string   `json:"means"`
+	Bores []string `json:"bores"` // that it is done for
+	Share float64  `json:"share"` // of the variance, 0 to 1
 }
 
 // Unpriced is a method without a price, and why.
@@ -174,8 +174,10 @@ type Replacement struct {
 	RatioStated *float64 `json:"ratio_stated"`
 	RatioNow    *float64 `json:"ratio_now"`
 	// Price and Downtime with taking off and putting on; nil where not known.
-	Price    *Spread `json:"price"`
-	Downtime *Spread `json:"downtime"`
+	Price    *Spread       `json:"price"`
+	Hours    *Spread       `json:"hours"`
+	Downtime *Spread       `json:"downtime"`
+	Drivers  []SpreadShare `json:"drivers"`
 	// DowntimeCost and PriceAndDowntime as in MethodPrice.
 	DowntimeCost     *Spread  `json:"downtime_cost"`
 	PriceAndDowntime *Spread  `json:"price_and_downtime"`

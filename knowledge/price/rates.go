@@ -110,7 +110,7 @@ func (r *Rates) Line(item Item, n Count) Line {
 	}
 	if n.Unknown() {
 		l.Wide, l.Needs, l.Count, l.Each = true, append(l.Needs, n.Needs...), 1, *item.Unknown
-		l.From = "not known: " + n.Why
+		l.From = n.Why
 	}
 	amount := l.Each.Times(l.Count)
 	switch item.Sort {

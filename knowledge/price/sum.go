@@ -20,7 +20,7 @@ type Sum struct {
 // drawn is a line with its draws. What several bores share is one of these.
 type drawn struct {
 	Line
-	bore   string
+	bores  []string
 	stream string
 	luck   []float64
 }
@@ -33,21 +33,22 @@ func NewSum(rates *Rates, purse Purse) *Sum { return &Sum{rates: rates, purse: p
 // the longest counts.
 func (s *Sum) Add(bore string, lines []Line) {
 	for _, l := range lines {
-		owner, stream := bore, l.Item+"|bore "+bore
+		stream := l.Item + "|bore " + bore
 		if l.group != "" {
-			owner, stream = "", l.Item+"|"+l.group
+			stream = l.Item + "|" + l.group
 		}
 		i := slices.IndexFunc(s.lines, func(d *drawn) bool { return d.stream == stream })
 		if i < 0 {
-			s.lines = append(s.lines, &drawn{Line: l, bore: owner, stream: stream, luck: s.luck(stream, l.Each)})
+			s.lines = append(s.lines, &drawn{Line: l, bores: []string{bore}, stream: stream, luck: s.luck(stream, l.Each)})
 			continue
 		}
-		s.lines[i].join(l)
+		s.lines[i].join(bore, l)
 	}
 }
 
 // join adds another part of a shared line.
-func (d *drawn) join(part Line) {
+func (d *drawn) join(bore string, part Line) {
+	d.bores = append(d.bores, bore)
 	d.Cost = d.Cost.Plus(part.Cost)
 	if d.Hours != nil && part.Hours != nil {
 		hours := d.Hours.Plus(*part.Hours)
@@ -170,7 +171,7 @@ func (s *Sum) Drivers() []SpreadShare {
 	shares := []SpreadShare{}
 	for _, d := range s.lines {
 		if share := d.Cost.Variance() / whole; share >= 0.01 {
-			shares = append(shares, SpreadShare{Item: d.Item, Means: d.Means, Bore: d.bore, Share: share})
+			shares = append(shares, SpreadShare{Item: d.Item, Means: d.Means, Bores: d.bores, Share: share})
 		}
 	}
 	slices.SortStableFunc(shares, func(a, b SpreadShare) int { return cmp.Compare(b.Share, a.Share) })

@@ -68,8 +68,8 @@ func (j Job) total(w *writer, t price.Total) {
 			break
 		}
 		text := d.Means + " (" + percent(d.Share) + ")"
-		if d.Bore != "" && len(j.Bores) > 1 {
-			text = given(d.Bore) + ": " + text
+		if len(d.Bores) > 0 && len(d.Bores) < len(j.Bores) {
+			text = given(strings.Join(d.Bores, ", ")) + ": " + text
 		}
 		items = append(items, capital(reworded(text)))
 	}

@@ -37,6 +37,7 @@ func (j Job) found(w *writer, b Bore) {
 	}
 	w.pairs(rows)
 	w.figures(b, "ear_found", "wear")
+	w.photos(b.Photos)
 	if b.Cut != nil {
 		w.para(j.asBored(*b.Cut))
 	}

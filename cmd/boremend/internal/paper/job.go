@@ -19,6 +19,7 @@ type Job struct {
 	Date     string // YYYY-MM-DD
 	Tool     string // the program and its version
 	Bores    []Bore
+	Photos   []Photo      // of the whole job
 	Offer    *price.Offer // nil where nothing was priced
 }
 
@@ -28,6 +29,7 @@ type Bore struct {
 	Advice   engine.Advice
 	Sized    Sized // by the advised method
 	Readings []Reading
+	Photos   []Photo
 	Drawings []draw.Drawing
 	Undrawn  string // why a drawing could not be made although its numbers are there
 	Cut      *Cut   // once it has been bored

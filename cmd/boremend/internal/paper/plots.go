@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"boremend/cmd/boremend/internal/paper/draw"
+	"boremend/cmd/boremend/internal/paper/photo"
 	"boremend/engine/explain"
 )
 
@@ -54,4 +55,10 @@ func shares(w *writer, s *explain.Sure) {
 		how += "Counted through, nothing drawn."
 	}
 	w.plot(draw.Shares(all, how))
+}
+
+// NewPhoto makes a photograph a block of a paper; shows is what it shows, in the
+// words of the job.
+func NewPhoto(shows string, p photo.Photo) Photo {
+	return Photo{Caption: given(shows), JPEG: p.JPEG, WidthPx: p.Width, HeightPx: p.Height}
 }

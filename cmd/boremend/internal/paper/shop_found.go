@@ -28,6 +28,7 @@ func (j Job) asFound(w *writer, b Bore) {
 	}
 	w.table([]string{"What", "Found", "Give or take"}, rows)
 	w.figures(b, "ear_found", "wear")
+	w.photos(b.Photos)
 	if len(b.Readings) > 0 {
 		w.subheading("Readings")
 		w.table(j.readings(b.Readings))

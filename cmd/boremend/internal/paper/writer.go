@@ -55,6 +55,13 @@ func (w *writer) figures(b Bore, names ...string) {
 	}
 }
 
+// photos adds photographs with what they show.
+func (w *writer) photos(all []Photo) {
+	for _, p := range all {
+		w.add(p)
+	}
+}
+
 // form adds a table with room to write in.
 func (w *writer) form(head []string, rows [][]string) {
 	w.add(Table{Head: head, Rows: rows, Tall: true})

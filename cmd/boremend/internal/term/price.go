@@ -50,7 +50,7 @@ func (w pricing) job(h Header) {
 	t := w.Total
 	w.Labelled("Price:", w.halfAndMost(t.Price)+".")
 	w.Labelled("Down:", w.halfAndMost(t.Downtime)+".")
-	w.Labelled("Most:", mostOf(t.Drivers, true))
+	w.Labelled("Most:", mostOf(t.Drivers, len(w.Bores)))
 }
 
 // bore is the answer for one bore.
@@ -60,10 +60,10 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 		w.noPrice(b)
 	} else {
 		m := b.Methods[0]
-		w.Labelled("Do:", m.Title+".")
+		w.Labelled("Do:", m.Title+withConditions(m.Verdict)+".")
 		w.Labelled("Price:", w.halfAndMost(m.Price)+".")
 		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m)+".")
-		w.Labelled("Most:", mostOf(m.Drivers, false))
+		w.Labelled("Most:", mostOf(m.Drivers, 1))
 		if len(m.Widened) > 0 {
 			w.Labelled("Wide:", "Ranges are wide while "+names(m.Widened)+be(m.Widened)+" not known.")
 		}
@@ -74,6 +74,13 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 	if w.Rates.Example {
 		w.Labelled("Mind:", "Invented example rates: replace them with your own before anybody sees a price.")
 	}
+}
+
+func withConditions(verdict string) string {
+	if words := conditionWords[verdict]; words != "" {
+		return ": " + words
+	}
+	return ""
 }
 
 // noPrice says why the advised method has none.
@@ -101,20 +108,21 @@ func allowed(m price.MethodPrice) string {
 	return "; it may stand " + hours(*m.DowntimeAllowed) + " h"
 }
 
-// mostOf names what makes most of the spread; in a whole job, at which bore.
-func mostOf(drivers []price.SpreadShare, whole bool) string {
+// mostOf names what makes most of the spread; of a job with
+// several bores, at which.
+func mostOf(drivers []price.SpreadShare, bores int) string {
 	if len(drivers) == 0 {
-		return "Nothing in it is uncertain."
+		return "of the spread: none, every figure is exact."
 	}
 	said := make([]string, 0, 3)
 	for _, d := range drivers[:min(3, len(drivers))] {
 		where := ""
-		if whole && d.Bore != "" {
-			where = ", " + d.Bore
+		if bores > len(d.Bores) {
+			where = ", " + strings.Join(d.Bores, " and ")
 		}
 		said = append(said, d.Means+where+" ("+partOf(d.Share)+")")
 	}
-	return "Most of the spread is " + strings.Join(said, "; ") + "."
+	return "of the spread is " + strings.Join(said, "; ") + "."
 }
 
 // sideBySide compares the methods that stand, and a new part.
@@ -126,7 +134,7 @@ func (w pricing) sideBySide(b price.BorePrice) {
 		rows = append(rows, []string{m.Method, amount(m.Price.P50), amount(m.Price.P80), hours(m.Hours.P50), hours(m.Downtime.P50), driverNames(m.Drivers)})
 	}
 	if r := b.Replacement; r.Price != nil {
-		rows = append(rows, []string{"new part", amount(r.Price.P50), amount(r.Price.P80), "", hours(r.Downtime.P50), "see below"})
+		rows = append(rows, []string{"new part", amount(r.Price.P50), amount(r.Price.P80), hours(r.Hours.P50), hours(r.Downtime.P50), driverNames(r.Drivers)})
 	}
 	if len(rows) == 0 {
 		w.Para("Nothing can be priced yet.")
@@ -277,7 +285,7 @@ func (w pricing) what(l price.Line) string {
 	text := capital(l.Means)
 	switch {
 	case l.Wide:
-		text += "; WIDE, " + l.From
+		text += "; WIDE: " + plain(l.From)
 	case l.Unit != "":
 		text += "; " + w.amountOf(l.Count, l.Unit) + " by the " + l.From
 	case l.SharedBy > 1:
@@ -392,7 +400,7 @@ func trimmed(v float64, decimals int) string {
 }
 
 func partOf(share float64) string {
-	return strconv.FormatFloat(math.Round(100*share), 'f', 0, 64) + " %"
+	return strconv.FormatFloat(math.Round(100*share), 'f', 0, 64) + "%"
 }
 
 // three writes low, likely and high.
