@@ -12,14 +12,13 @@ func Shop(j Job) Document {
 	w := &writer{}
 	j.opening(w)
 	j.papersHeld(w)
+	said := map[string]bool{}
 	for _, b := range j.Bores {
 		if len(j.Bores) > 1 {
 			w.add(PageBreak{})
 		}
 		w.chapter(capital(given(b.Name)) + ": " + reworded(b.Advice.Chosen.Title))
-		for _, part := range j.bench(b) {
-			part(w, b)
-		}
+		j.bench(w, b, said)
 	}
 	title := "Job traveller"
 	if j.allStopped() {
@@ -36,12 +35,19 @@ func Shop(j Job) Document {
 	return d
 }
 
-// bench lists the parts for one bore.
-func (j Job) bench(b Bore) []func(*writer, Bore) {
+// bench writes the parts for one bore. The cautions in said have been written out
+// before.
+func (j Job) bench(w *writer, b Bore, said map[string]bool) {
+	j.terms(w, b)
 	if j.stopped(b) {
-		return []func(*writer, Bore){j.terms, j.asFound, j.handOver}
+		j.asFound(w, b)
+		j.handOver(w, b)
+		return
 	}
-	return []func(*writer, Bore){j.terms, j.holds, j.asFound, j.stages, j.asLeft}
+	j.holds(w, b)
+	j.asFound(w, b)
+	j.stages(w, b, said)
+	j.asLeft(w, b)
 }
 
 // stopped reports whether the advice is to stop and ask.
@@ -91,7 +97,11 @@ func (j Job) terms(w *writer, b Bore) {
 		w.note("note", "NOT DRAWN", sentence(given(b.Undrawn)))
 	}
 	if b.Cut != nil {
-		w.note("danger", "AS BORED", j.asBored(*b.Cut))
+		grade := "note"
+		if !b.Cut.StillStands || b.Cut.Beyond {
+			grade = "danger"
+		}
+		w.note(grade, "AS BORED", j.asBored(*b.Cut))
 	}
 }
 

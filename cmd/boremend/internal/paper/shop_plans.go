@@ -12,7 +12,7 @@ import (
 // plan shows the figures of the sheets that one part of the work is set up by.
 func (j Job) plan(w *writer, s Sized, p plan) {
 	var rows [][]string
-	var warnings []string
+	var warnings, short []string
 	for _, sheet := range s.Sheets {
 		if !slices.Contains(p.calculations, sheet.Calculation) {
 			continue
@@ -23,7 +23,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 				warnings = append(warnings, text)
 			}
 		}
-		warnings = append(warnings, j.notEnough(sheet)...)
+		short = append(short, j.notEnough(sheet)...)
 	}
 	for _, r := range s.Refused {
 		if slices.Contains(p.calculations, r.Calculation) {
@@ -35,6 +35,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 	}
 	w.subheading(p.title)
 	w.table([]string{"What", j.unitName(), j.otherName()}, rows)
+	w.note("danger", "NOT ENOUGH", short...)
 	w.note("warning", "MIND", warnings...)
 }
 
@@ -72,7 +73,7 @@ var systemNames = map[quantity.System]string{quantity.Inch: "Inch", quantity.Mil
 func (j Job) notEnough(sheet worked.Sheet) []string {
 	var said []string
 	for _, n := range knowledge.NotEnough(sheet) {
-		said = append(said, "NOT ENOUGH in “"+reworded(sheet.Title)+"”: the "+plain(n.Name)+" is "+n.Quantity.Format(j.Units)+", below 1. "+reworded(sentence(n.Means)))
+		said = append(said, "In “"+reworded(sheet.Title)+"” the "+plain(n.Name)+" is "+n.Quantity.Format(j.Units)+", below 1. "+reworded(sentence(n.Means)))
 	}
 	return said
 }

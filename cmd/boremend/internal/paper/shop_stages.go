@@ -2,6 +2,7 @@ package paper
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"boremend/engine"
@@ -90,18 +91,17 @@ var stagesOfWork = []stage{
 
 // stages lays the work out in its order: cautions first, then sizes, then what
 // is written down, then the hold points.
-func (j Job) stages(w *writer, b Bore) {
+func (j Job) stages(w *writer, b Bore, said map[string]bool) {
 	w.heading("The work, step by step")
-	w.para("Every caution stands where it first bites. It holds until the job is done.")
-	said := map[string]bool{}
+	w.para("Every caution stands where it first bites, at the first bore that it is for. It holds until the job is done.")
 	number := 0
 	for _, s := range append(slices.Clone(stagesOfWork), j.otherSteps()) {
 		cautions, again := b.Sized.cautionsAt(s.steps, said)
-		if !j.applies(b, s.forWhat) && len(cautions) == 0 || s.title == "" {
+		if !j.applies(b, s.forWhat) && len(cautions)+len(again) == 0 || s.title == "" {
 			continue
 		}
 		number++
-		w.subheading(stageTitle(number, s, len(cautions) > 0 && !j.applies(b, s.forWhat)))
+		w.subheading(stageTitle(number, s, j.applies(b, s.forWhat)))
 		for _, c := range cautions {
 			w.note(c.Danger, atSteps(c, s.steps), cautionText(c)+" ["+c.Caution+"]")
 		}
@@ -123,9 +123,9 @@ func (j Job) stages(w *writer, b Bore) {
 	j.strength(w, b)
 }
 
-func stageTitle(number int, s stage, cautionsOnly bool) string {
-	title := "Step " + string(rune('0'+number)) + ". " + s.title
-	if cautionsOnly {
+func stageTitle(number int, s stage, applies bool) string {
+	title := "Step " + strconv.Itoa(number) + ". " + s.title
+	if !applies {
 		title += " (should it come to it)"
 	}
 	return title
