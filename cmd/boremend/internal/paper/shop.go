@@ -39,9 +39,15 @@ func Shop(j Job) Document {
 // before.
 func (j Job) bench(w *writer, b Bore, said map[string]bool) {
 	j.terms(w, b)
-	if j.stopped(b) {
+	switch {
+	case j.stopped(b):
 		j.asFound(w, b)
 		j.handOver(w, b)
+		return
+	case b.Cut != nil && !b.Cut.StillStands:
+		w.para("No further step is printed for this bore: the way that it was planned for may not be used any more. Write down what was measured, and ask for the advice again with it.")
+		j.asFound(w, b)
+		j.asLeft(w, b)
 		return
 	}
 	j.holds(w, b)

@@ -131,9 +131,35 @@ func (j Job) workings(w *writer, b Bore) {
 		return
 	}
 	w.para("Every figure with its formula, the numbers in it and its source, in mm, N, MPa and °C.")
+	var alike []string
 	for _, sheet := range sized.Sheets {
-		w.add(j.working(sheet))
+		shown := j.working(sheet)
+		if other := j.shownBefore(b, shown); other != "" {
+			alike = append(alike, shown.Title+" (see "+other+")")
+			continue
+		}
+		w.add(shown)
 	}
+	if len(alike) > 0 {
+		w.subheading("Worked with the same numbers at another bore")
+		w.list(alike)
+	}
+}
+
+// shownBefore names the bore before this one at which the same working stands,
+// line by line.
+func (j Job) shownBefore(b Bore, w Working) string {
+	for _, other := range j.Bores {
+		if other.Name == b.Name {
+			break
+		}
+		for _, sheet := range other.Sized.Sheets {
+			if same := j.working(sheet); same.Title == w.Title && slices.Equal(same.Lines, w.Lines) {
+				return given(other.Name)
+			}
+		}
+	}
+	return ""
 }
 
 func (j Job) working(sheet worked.Sheet) Working {

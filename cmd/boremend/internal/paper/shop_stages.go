@@ -97,7 +97,7 @@ func (j Job) stages(w *writer, b Bore, said map[string]bool) {
 	number := 0
 	for _, s := range append(slices.Clone(stagesOfWork), j.otherSteps()) {
 		cautions, again := b.Sized.cautionsAt(s.steps, said)
-		if !j.applies(b, s.forWhat) && len(cautions)+len(again) == 0 || s.title == "" {
+		if !j.applies(b, s.forWhat) && len(cautions) == 0 || s.title == "" {
 			continue
 		}
 		number++

@@ -1,7 +1,5 @@
 package paper
 
-import "strings"
-
 // The measures of a page, in mm.
 const (
 	marginSide   = 16.0
@@ -257,10 +255,10 @@ func (t typesetter) signatures(g Signatures) []strip {
 // working sets a calculation line by line.
 func (t typesetter) working(w Working) []strip {
 	strips := t.heading(Heading{3, w.Title})
-	size := t.sizeMM * 0.9
+	size := t.sizeMM * 0.85
 	for _, l := range w.Lines {
 		strips = append(strips, whole(t.workingLine(l, size))...)
-		strips = append(strips, gap(1))
+		strips = append(strips, gap(0.6))
 	}
 	for _, text := range w.After {
 		strips = append(strips, paragraph(t.lines(text, false, size*0.94, 0, t.width))...)
@@ -269,16 +267,16 @@ func (t typesetter) working(w Working) []strip {
 }
 
 func (t typesetter) workingLine(l WorkingLine, size float64) []strip {
-	lines := t.lines(l.Symbol+", "+l.Means, false, size, 0, t.width)
+	about := l.Symbol + ", " + l.Means
+	if l.Source != "" {
+		about += " (" + l.Source + ")"
+	}
+	lines := t.lines(about, false, size, 0, t.width)
 	formula := l.Symbol + " = " + l.Formula
 	for _, part := range []string{l.Numbers, l.Result} {
 		if part != "" {
 			formula += " = " + part
 		}
 	}
-	lines = append(lines, t.lines(formula, true, size, 4, t.width-4)...)
-	if strings.TrimSpace(l.Source) != "" {
-		lines = append(lines, t.lines(l.Source, false, size*0.88, 4, t.width-4)...)
-	}
-	return lines
+	return append(lines, t.lines(formula, true, size, 4, t.width-4)...)
 }
