@@ -35,11 +35,11 @@ func Prices(prices []Price, write func(amount float64) string) (Drawing, error) 
 		return Drawing{}, err
 	}
 	const wide = plotWidth - 8
-	step := tick(most)
+	step := s.tick(most, wide)
 	end := math.Ceil(most/step-1e-9) * step
 	words, y := "What each method may cost.", 0.0
 	for _, p := range prices {
-		lines := s.wrap(p.Title, plotWidth)
+		lines := s.heading(p.Title, plotWidth)
 		s.block(0, y, -1, lines)
 		y -= blockHeight(lines) + 0.8
 		s.priceBar(y, p, wide/end)
@@ -79,15 +79,19 @@ func (s *sheet) priceAxis(y, step, end, wide float64) {
 	}
 }
 
-// tick is a round step that divides a scale into three to six.
-func tick(most float64) float64 {
-	power := math.Pow(10, math.Floor(math.Log10(most)))
-	for _, n := range []float64{0.2, 0.5, 1, 2, 5} {
-		if most/(n*power) <= 5 {
-			return n * power
+// tick is a round step that divides a scale into as many parts as their labels have
+// room, five at most.
+func (s *sheet) tick(most, wide float64) float64 {
+	step := math.Pow(10, math.Floor(math.Log10(most))-1)
+	for {
+		for _, n := range []float64{1, 2, 5} {
+			parts := math.Ceil(most/(n*step) - 1e-9)
+			if parts <= 5 && s.width(thousands(n*step*parts), small)+4 <= wide/parts || parts <= 1 {
+				return n * step
+			}
 		}
+		step *= 10
 	}
-	return 10 * power
 }
 
 // thousands writes a round amount with its thousands set apart.

@@ -36,7 +36,7 @@ func Shares(shares []Share, how string) (Drawing, error) {
 	}
 	words, y := "How often each method comes out on top:", 0.0
 	for i, e := range shares {
-		lines := s.wrap(e.Title, plotWidth)
+		lines := s.heading(e.Title, plotWidth)
 		s.block(0, y, -1, lines)
 		y -= blockHeight(lines) + 0.8
 		s.shareBar(y, e)

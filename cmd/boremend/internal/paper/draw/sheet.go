@@ -202,3 +202,17 @@ func (s *sheet) head(word string, width float64) string {
 	}
 	return string(runes[:n])
 }
+
+// heading breaks a title into two lines at most; what is left of a longer one is
+// cut.
+func (s *sheet) heading(title string, width float64) []string {
+	lines := s.wrap(title, width)
+	if len(lines) <= 2 {
+		return lines
+	}
+	last := []rune(lines[1])
+	for s.width(string(last)+"…", small) > width {
+		last = last[:len(last)-1]
+	}
+	return []string{lines[0], string(last) + "…"}
+}
