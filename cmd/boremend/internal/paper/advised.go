@@ -59,8 +59,11 @@ func (j Job) depends(w *writer, b Bore) {
 		w.list(reasonTexts(may))
 	}
 	if t := b.Advice.Nearest; t != nil && !slices.Contains(standingFacts, t.Fact) {
-		w.para("What would soonest change the advice: " + k.means(t.Fact) + ", if it were " + reworded(t.To) + " and not " + reworded(t.From) +
-			". Then we would advise: " + reworded(t.Title) + ".")
+		were := ", if it were " + reworded(t.To) + " and not " + reworded(t.From)
+		if !k.has(t.Fact) {
+			were = ", should it turn out to be " + reworded(t.To)
+		}
+		w.para("What would soonest change the advice: " + k.means(t.Fact) + were + ". Then we would advise: " + reworded(t.Title) + ".")
 	}
 }
 
