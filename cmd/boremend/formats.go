@@ -153,6 +153,12 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                what goes by the job or the line is shared in equal parts by the bores
                that need it. A wide line stands for a size that is not known.
   price --counts  {counts: [{count, means}]}: what items of rates can go by.
+  sheet JOB    {job, rulebook, date, papers: [{for: customer|shop, title, subject, foot,
+               mark, page, date, blocks: [one of {heading}, {para}, {list}, {checks},
+               {pairs}, {table}, {note}, {answer}, {figure}, {photo}, {blanks},
+               {signatures}, {working}, {page_break}]}], files}. Texts are as printed; an
+               empty cell is there to be written in. files are those written: none with
+               --format json, unless --out names a folder.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
                warnings}. value is a number, a word, or an array for a list.
