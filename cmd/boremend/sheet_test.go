@@ -27,7 +27,7 @@ var houseBook = sync.OnceValues(func() (*engine.Rulebook, *price.Rates) {
 	if err != nil {
 		panic(err)
 	}
-	rates, err := rules.HouseRates(book)
+	rates, err := rules.HouseRates()
 	if err != nil {
 		panic(err)
 	}
