@@ -41,8 +41,7 @@ type Ear struct {
 }
 
 const (
-	earRoom    = 66.0 // of a view, wide and high
-	viewsApart = 8.0
+	earRoom = 80.0 // of a view, wide and high
 )
 
 // earView is an ear being drawn: its scale and its measures on paper.
@@ -62,6 +61,7 @@ func (in Ear) view() (*earView, error) {
 	c.may("the reach of the wear", in.WornReach)
 	c.may("the edge distance", in.EdgeDistance)
 	c.may("the new bore", in.NewBore)
+	c.readings(in.Wear)
 	c.larger("the edge distance", in.EdgeDistance, "half the finished bore", MM(in.FinishBore.MM/2))
 	if err := c.err(); err != nil {
 		return nil, fmt.Errorf("the ear: %w", err)
@@ -221,7 +221,7 @@ func (v *earView) wornTrue(round float64) profile {
 func (v *earView) foundNotes(times float64) []string {
 	var notes []string
 	if times > 1 {
-		notes = append(notes, fmt.Sprintf("Wear drawn %g times too deep, so that it shows.", times))
+		notes = append(notes, fmt.Sprintf("Wear exaggerated %g times, so that it shows.", times))
 	}
 	switch {
 	case len(v.Wear) > 0:
