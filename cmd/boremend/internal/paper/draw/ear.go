@@ -112,7 +112,7 @@ func EarFound(in Ear) (Drawing, error) {
 	labels = append(labels,
 		label{lines: []string{"worn hole", "largest " + v.WornMax.text(v.Units), "smallest " + v.WornMin.text(v.Units)},
 			target: v.onHole(hole, 60)},
-		label{lines: []string{"size as new", shown(v.FinishBore.MM, v.Units)}, target: onCircle(v.round, 115)})
+		label{lines: []string{"size as new", "Ø " + shown(v.FinishBore.MM, v.Units)}, target: onCircle(v.round, 115)})
 	labels = append(labels, v.loadLabel()...)
 	v.column(v.edge, 1, labels...)
 	v.foot(v.scale, v.Units, 0, v.foundNotes(times)...)

@@ -253,7 +253,7 @@ func (v *sectionView) diameters() []label {
 func (v *sectionView) parts() []label {
 	labels := []label{
 		{lines: []string{"ear"}, target: at(v.width*0.6, (v.edge+max(v.outer, v.collar))/2), inside: true},
-		{lines: []string{v.Made + ", wall", v.Wall.text(v.Units)}, target: at(v.width*0.5, -(v.outer+v.inner)/2), inside: true},
+		{lines: v.wallLines(), target: at(v.width*0.5, -(v.outer+v.inner)/2), inside: true},
 	}
 	if s := v.Shoulder; s != nil {
 		lines := []string{"shoulder", "not sized"}
@@ -290,6 +290,14 @@ func (v *sectionView) lengths() []row {
 	return append(list, row{x1: 0, x2: v.width, from1: v.foot, from2: v.foot, lines: []string{"bore length", v.EarWidth.text(v.Units)}})
 }
 
+// wallLines name what is pressed in, with its wall if it was sized.
+func (v *sectionView) wallLines() []string {
+	if !v.Wall.Known {
+		return []string{v.Made, "not sized"}
+	}
+	return []string{v.Made + ", wall", v.Wall.text(v.Units)}
+}
+
 func (v *sectionView) below() {
 	notes := slices.Clone(v.Notes)
 	if len(v.widened) > 0 {
@@ -307,12 +315,20 @@ func (v *sectionView) below() {
 
 func (v *sectionView) words() string {
 	words := "Section along the axis: ear " + v.EarWidth.text(v.Units) + " long with a bore of " + v.NewBore.text(v.Units) +
-		", in it a " + v.Made + " of bore " + v.FinishBore.text(v.Units) + ", wall " + v.Wall.text(v.Units) + "."
+		", in it a " + v.Made + " of bore " + v.FinishBore.text(v.Units)
+	if v.Wall.Known {
+		words += ", wall " + v.Wall.text(v.Units)
+	}
+	words += "."
 	if v.WallLeft.Known {
 		words += " Wall left in the ear " + v.WallLeft.text(v.Units) + "."
 	}
 	if s := v.Shoulder; s != nil {
-		words += " Shoulder " + s.Thickness.text(v.Units) + " thick."
+		if s.Thickness.Known {
+			words += " Shoulder " + s.Thickness.text(v.Units) + " thick."
+		} else {
+			words += " Its shoulder is not sized."
+		}
 	}
 	if v.SideGap.Known {
 		words += " Gap beside the ear as found " + v.SideGap.text(v.Units) + "."
