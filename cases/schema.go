@@ -23,6 +23,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 	job := schema.Entry(jobKeys, map[string]*schema.Schema{
 		"job": schema.Text(), "about": schema.Text(), "invented": schema.YesNo(), "units": schema.OneWord(unitWords...),
 		"facts":  {Ref: "#/$defs/facts"},
+		"prices": pricesSchema(),
 		"photos": {Ref: "#/$defs/photos"},
 		"bores":  {Type: "array", MinItems: 1, Items: boreSchema()},
 		"expect": {Type: "object", Additional: expectSchema(book)},
@@ -43,8 +44,13 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 func boreSchema() *schema.Schema {
 	readings := &schema.Schema{Ref: "#/$defs/readings"}
 	return schema.Entry(boreKeys, map[string]*schema.Schema{
-		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "readings": readings, "as_bored": readings, "photos": {Ref: "#/$defs/photos"},
+		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings, "photos": {Ref: "#/$defs/photos"},
 	})
+}
+
+func pricesSchema() *schema.Schema {
+	amount := schema.Quantity(quantity.Money, true)
+	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": amount, "downtime_cost": amount})
 }
 
 func photosSchema() *schema.Schema {

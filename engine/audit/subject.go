@@ -36,8 +36,8 @@ func (s *survey) subjects() []subject {
 
 // holdsKey and failsKey name the questions whether a subject can ever hold, and
 // whether it can ever not hold although everything is known.
-func (a About) holdsKey() string { return a.What + " " + a.Name + " holds" }
-func (a About) failsKey() string { return a.What + " " + a.Name + " fails" }
+func (a About) holdsKey() string { return a.key() + " holds" }
+func (a About) failsKey() string { return a.key() + " fails" }
 
 // steady reports whether the subject always comes out the same.
 func (s *survey) steady(a About) bool { return s.never(a.holdsKey()) || s.never(a.failsKey()) }
@@ -56,6 +56,9 @@ func impliesKey(a, b int) string { return fmt.Sprintf("rule %d without rule %d",
 
 // askImplies asks whether a rule can count as holding while another does not.
 func (s *survey) askImplies(a, b int) {
+	if s.parted(a, b) {
+		return
+	}
 	one, other := s.book.Rules[a], s.book.Rules[b]
 	s.ask(impliesKey(a, b), asked{
 		question: engine.Question{Clauses: []engine.Clause{s.book.RuleCounts(a, true), s.book.RuleCounts(b, false)}},

@@ -30,10 +30,15 @@ type survey struct {
 	kind    string // for which questions are being put
 	asked   []*asked
 	byKey   map[string]*asked
-	pending [][]*asked // by the rule that must count as holding, from 1; 0 for noRule
+	byName  map[string][]*asked // by what they speak of
+	pending [][]*asked          // by the rule that must count as holding, from 1; 0 for noRule
 	state   *engine.State
 	random  *rand.Rand
 	trials  [][]float64 // by fact; none for a worked-out one
+
+	signatures  []signature // by rule
+	comparisons []engine.Comparison
+	uses        [][]About // by comparison: who makes it
 }
 
 // noRule stands for questions that do not turn on a rule.
@@ -50,13 +55,16 @@ type asked struct {
 }
 
 func newSurvey(ctx context.Context, book *engine.Rulebook, options Options) *survey {
-	s := &survey{ctx: ctx, book: book, options: options, byKey: map[string]*asked{}, pending: make([][]*asked, len(book.Rules)+1),
+	s := &survey{ctx: ctx, book: book, options: options, byKey: map[string]*asked{}, byName: map[string][]*asked{}, pending: make([][]*asked, len(book.Rules)+1),
 		state: book.NewState(), random: rand.New(rand.NewPCG(3, 5)), trials: make([][]float64, len(book.Facts))}
 	for slot, f := range book.Facts {
 		if !f.WorkedOut() {
 			s.trials[slot] = book.Trials(slot)
 		}
 	}
+	s.comparisons = book.Comparisons()
+	s.uses = s.comparisonUses()
+	s.sign()
 	return s
 }
 
@@ -67,6 +75,7 @@ func (s *survey) ask(key string, a asked) *asked {
 	}
 	a.open.Kind = s.kind
 	s.byKey[key] = &a
+	s.byName[a.open.key()] = append(s.byName[a.open.key()], &a)
 	s.asked = append(s.asked, &a)
 	s.pending[a.rule+1] = append(s.pending[a.rule+1], &a)
 	return &a
@@ -93,7 +102,7 @@ func (s *survey) witness(key string) []Shown {
 func (s *survey) unsettled() []Open {
 	open := []Open{}
 	for _, a := range s.asked {
-		if a.answer == engine.Unsettled {
+		if a.answer == engine.Unsettled && !s.moot(a) {
 			open = append(open, a.open)
 		}
 	}
@@ -110,7 +119,7 @@ func (s *survey) settle(report Report) {
 		s.draw(nil, i%3 == 2)
 	}
 	for _, a := range s.asked {
-		if a.answer == engine.Met && a.telling && s.ctx.Err() == nil {
+		if a.answer == engine.Met && a.telling && s.wondering(a) && s.ctx.Err() == nil {
 			s.vary(s.needed(a.question, a.found))
 		}
 	}
@@ -121,10 +130,26 @@ func (s *survey) settle(report Report) {
 		if report != nil {
 			report(i, len(s.asked))
 		}
-		if a.answer == engine.Unsettled {
+		if a.answer == engine.Unsettled && !s.moot(a) {
 			s.resolve(a)
 		}
 	}
+}
+
+// wondering reports whether something of which a question speaks has other
+// questions without an answer.
+func (s *survey) wondering(a *asked) bool {
+	return slices.ContainsFunc(s.byName[a.open.key()], func(other *asked) bool { return other.answer == engine.Unsettled })
+}
+
+// moot reports whether a question is about what else happens when a rule holds
+// that was never seen to hold.
+func (s *survey) moot(a *asked) bool {
+	if a.rule == noRule {
+		return false
+	}
+	holds := s.byKey[aboutRule(s.book.Rules[a.rule]).holdsKey()]
+	return holds != nil && holds.answer != engine.Met
 }
 
 // resolve proves a question or looks for a joint that meets it.

@@ -62,7 +62,7 @@ func fontFaceOf(used []rune) (string, error) {
 		return "", fmt.Errorf("the font of the drawings: %w", err)
 	}
 	return "@font-face{font-family:'" + f.Name() + "';src:url('data:font/ttf;base64," +
-		base64.StdEncoding.EncodeToString(few.Write()) + "')}", nil
+		base64.StdEncoding.EncodeToString(undatedFont(few.Write())) + "')}", nil
 }
 
 // FontFace is the CSS that brings the font of the drawings into an HTML page,

@@ -141,7 +141,7 @@ func (s *sheet) finish(name, title, words string) Drawing {
 		m.box = canvas.Rect{X0: m.box.X0 - b.X0, Y0: m.box.Y0 - b.Y0, X1: m.box.X1 - b.X0, Y1: m.box.Y1 - b.Y0}
 		m.where = at(m.where.X-b.X0, m.where.Y-b.Y0)
 		if m.path != nil {
-			m.path = m.path.Translate(-b.X0, -b.Y0)
+			m.path = m.path.Copy().Translate(-b.X0, -b.Y0) // several marks may share a path
 		}
 		s.put(ctx, *m)
 	}

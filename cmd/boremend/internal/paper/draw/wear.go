@@ -14,7 +14,7 @@ import (
 // Wear is what was read round a bore.
 type Wear struct {
 	Units      quantity.System
-	FinishBore Length // size as new
+	FinishBore Length // size as built
 	Depths     []WearAtDepth
 	Diameters  bool // the readings are halves of diameters: which side wore how deep, they cannot tell
 }
@@ -26,7 +26,7 @@ type WearAtDepth struct {
 }
 
 const (
-	wearRound  = 20.0 // radius of the bore as new, on paper
+	wearRound  = 20.0 // radius of the bore as built, on paper
 	wearDeep   = 12.0 // of the deepest wear, on paper
 	clockRound = 36.0 // of the clock face
 	leastHole  = 6.0  // to which a bore tighter than new may shrink
@@ -70,7 +70,7 @@ func DrawWear(in Wear) (Drawing, error) {
 
 func (in Wear) check() error {
 	var c checks
-	c.needs("the size as new", in.FinishBore)
+	c.needs("the size as built", in.FinishBore)
 	n := 0
 	for _, d := range in.Depths {
 		n += len(d.Readings)
@@ -116,7 +116,7 @@ func span(d WearAtDepth) [2]float64 {
 type wearView struct {
 	*sheet
 	Wear
-	round float64 // radius as new, mm of the part
+	round float64 // radius as built, mm of the part
 	times float64 // how many times the wear is exaggerated
 	per   float64 // mm on paper for a mm of wear
 	step  float64 // from ring to ring, mm of wear
@@ -224,7 +224,7 @@ func (v *wearView) legend() {
 		v.text(x+sample+textGap, y-crown*small, -1, small, text)
 		y -= blockHeight([]string{text}) + 0.6
 	}
-	entry(original, "", "as new, Ø "+v.FinishBore.text(v.Units))
+	entry(original, "", "as built, Ø "+v.FinishBore.text(v.Units))
 	for i, d := range v.shown() {
 		s := span(d)
 		name, by := "radius", 1.0
@@ -248,7 +248,7 @@ func (v *wearView) legend() {
 }
 
 func (v *wearView) words() string {
-	words := "Wear round the bore on a clock face, as new " + v.FinishBore.text(v.Units) + "."
+	words := "Wear round the bore on a clock face, as built " + v.FinishBore.text(v.Units) + "."
 	for _, d := range v.Depths {
 		s := span(d)
 		worst := d.Readings[0]
