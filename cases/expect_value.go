@@ -51,6 +51,24 @@ func (r *reader) methodPoints(n *yaml.Node) (list []MethodPoints) {
 	return list
 }
 
+// methodLeans reads leans: {method: {rule: 2}}.
+func (r *reader) methodLeans(n *yaml.Node) (list []MethodLeans) {
+	for method, value := range r.byMethod(n) {
+		m := MethodLeans{Method: method}
+		for key, points := range r.Pairs(value) {
+			if r.book.Rule(key.Value) < 0 {
+				r.Report(key, document.DidYouMean(key.Value, r.book.RuleNames()), "the rulebook has no rule %q", key.Value)
+				continue
+			}
+			if v, ok := r.Number(points); ok {
+				m.Rules = append(m.Rules, RulePoints{key.Value, v})
+			}
+		}
+		list = append(list, m)
+	}
+	return list
+}
+
 // factValues reads worked_out: {fact: value}.
 func (r *reader) factValues(n *yaml.Node) (list []FactValue) {
 	for key, node := range r.Pairs(n) {
