@@ -342,10 +342,13 @@ func TestDraftChangesOneFactOnly(t *testing.T) {
 	for i, path := range jobFiles(t) {
 		for _, ending := range []string{"\n", "\r\n"} {
 			d, copied := draft(t, strings.ReplaceAll(read(t, path), "\n", ending))
-			before := d.Job()
+			before, every := d.Job(), 9
+			if len(before.Bores) > 20 {
+				every = 40 // the same facts again, at very many bores
+			}
 			for slot, f := range book.Facts {
 				bore := before.Bores[slot%len(before.Bores)]
-				if _, said := d.Answer(bore.Name, f.Name); !said || (slot+i)%9 != 0 {
+				if _, said := d.Answer(bore.Name, f.Name); !said || (slot+i)%every != 0 {
 					continue
 				}
 				want := *d.Job()
