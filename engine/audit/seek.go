@@ -11,10 +11,10 @@ import (
 	"boremend/engine/quantity"
 )
 
-// Draft is a bore that fills a gap, found by the engine and not yet judged by
+// Draft is a bore that fills gaps, found by the engine and not yet judged by
 // anybody.
 type Draft struct {
-	Gap      Gap
+	Gaps     []Gap  // the one that it was looked for, and others that it fills as well
 	From     string // the case that it was made from
 	Changed  []int  // facts that differ from it
 	Findings engine.Findings
@@ -41,21 +41,32 @@ func Seek(ctx context.Context, book *engine.Rulebook, list []Case, g Gap) Draft 
 	for _, try := range []func(Case) bool{k.one, k.two, func(c Case) bool { return k.several(c, chance) }} {
 		for i, c := range list {
 			if ctx.Err() != nil {
-				return Draft{Gap: g}
+				return Draft{Gaps: []Gap{g}}
 			}
 			if k.tries = i; try(c) && k.confirmed(c) {
 				return k.found
 			}
 		}
 	}
-	return Draft{Gap: g}
+	return Draft{Gaps: []Gap{g}}
 }
 
-// SeekAll looks for a bore for each gap. When the context ends, the gaps that
-// were not reached are left out.
+// SeekAll looks for a bore for each gap that none of the bores found before
+// fills. When the context ends, the gaps that were not reached are left out.
 func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, gaps []Gap, report Report) []Draft {
 	var drafts []Draft
+	s := book.NewState()
 	for i, g := range gaps {
+		at := slices.IndexFunc(drafts, func(d Draft) bool {
+			if d.Found {
+				s.Load(d.Findings)
+			}
+			return d.Found && g.filledBy(s)
+		})
+		if at >= 0 {
+			drafts[at].Gaps = append(drafts[at].Gaps, g)
+			continue
+		}
 		d := Seek(ctx, book, list, g)
 		if ctx.Err() != nil {
 			break
@@ -126,18 +137,19 @@ func readable(v float64) float64 {
 	return out
 }
 
-// fills reports whether the state shows what no case does.
-func (k *seeker) fills() bool {
-	q := &k.gap.question
-	answer, taken := k.state.Answer(q)
-	if !taken {
+// filledBy reports whether a state shows what no case does.
+func (g *Gap) filledBy(s *engine.State) bool {
+	answer, taken := s.Answer(&g.question)
+	switch {
+	case !taken:
 		return false
+	case g.asked < 0:
+		return answer == g.want
 	}
-	if k.gap.asked < 0 {
-		return answer == k.gap.want
-	}
-	return k.state.AnswerOf(q, k.gap.asked) == k.gap.want && k.state.Turns(q, k.gap.asked)
+	return s.AnswerOf(&g.question, g.asked) == g.want && s.Turns(&g.question, g.asked)
 }
+
+func (k *seeker) fills() bool { return k.gap.filledBy(k.state) }
 
 func (k *seeker) set(c change) {
 	if c.to.unknown {
@@ -217,7 +229,7 @@ func (k *seeker) several(c Case, chance *rand.Rand) bool {
 // contradict each other.
 func (k *seeker) confirmed(c Case) bool {
 	found := slices.Clone(c.Findings)
-	d := Draft{Gap: k.gap, From: c.Name, Found: true}
+	d := Draft{Gaps: []Gap{k.gap}, From: c.Name, Found: true}
 	for _, made := range k.changed {
 		d.Changed = append(d.Changed, made.slot)
 		found = slices.DeleteFunc(found, func(f engine.Finding) bool { return f.Fact == made.slot })

@@ -59,7 +59,7 @@ func kindTable(p *Page, kinds []audit.KindCount) {
 	for i, k := range kinds {
 		rows[i] = []string{strconv.Itoa(k.Noticed), strconv.Itoa(k.NotNoticed), strconv.Itoa(k.Equivalent), string(k.Kind)}
 	}
-	p.Table([]string{"noticed", "not noticed", "change nothing", "kind of edit"}, rows)
+	p.Table([]string{"noticed", "missed", "no effect", "kind of edit"}, rows)
 }
 
 // survivors lists the edits that nobody notices, by the declaration where they are.
@@ -95,7 +95,7 @@ func place(s audit.Survivor) string {
 	}
 	switch others := len(s.Pin) - mostPins; {
 	case s.Declares == "rule", s.Declares == "caution", len(s.Pin) == 0:
-	case others > 0:
+	case others > 1:
 		text += fmt.Sprintf(" (pin %s or one of %d others)", strings.Join(s.Pin[:mostPins], ", "), others)
 	default:
 		text += " (pin " + strings.Join(s.Pin, ", ") + ")"
@@ -113,13 +113,11 @@ func Would(e engine.Edit) string {
 		return "it were not there"
 	case e.Kind == engine.DropMethod:
 		return "it were not for " + e.Old
-	case e.Kind == engine.ChangeEffect, e.Kind == engine.ChangeUnknown:
+	case e.Kind == engine.ChangeEffect, e.Kind == engine.ChangeUnknown, e.Kind == engine.ChangePoints, e.Key == "narrow":
 		return fmt.Sprintf("%s were %s (now %s)", e.Key, e.New, e.Old)
-	case e.Kind == engine.ChangePoints:
-		return fmt.Sprintf("it gave %s points (now %s)", e.New, e.Old)
 	case e.Kind == engine.DropPart:
 		return "`" + e.Old + "` were left out"
-	case e.Key == "is", e.Key == "narrow":
+	case e.Key == "is":
 		return fmt.Sprintf("it were %s (now %s)", e.New, e.Old)
 	case e.Value == "":
 		return "nothing were assumed (now `" + e.Old + "`)"
