@@ -33,8 +33,8 @@ func (c *check) state(e *Expect) {
 	c.verdicts(e)
 	c.points(e)
 	c.leans(e)
-	c.speak("ruled out by", e.RuledOutBy, engine.RuleOut)
-	c.speak("demanded by", e.Demands, engine.Demand)
+	c.speak("%s does not rule out %s", e.RuledOutBy, engine.RuleOut)
+	c.speak("%s is not demanded of %s", e.Demands, engine.Demand)
 	c.values(e)
 }
 
@@ -127,11 +127,11 @@ func (c *check) points(e *Expect) {
 }
 
 // speak compares the rules of one effect that are in force for methods.
-func (c *check) speak(how string, list []MethodRules, effect engine.Effect) {
+func (c *check) speak(says string, list []MethodRules, effect engine.Effect) {
 	for _, m := range list {
 		for _, name := range m.Rules {
 			if rule, ok := c.rule(name); ok && !c.inForce(m.Method, rule, effect) {
-				c.differ("%s is not %s %s", m.Method, how, name)
+				c.differ(says, name, m.Method)
 			}
 		}
 	}
@@ -148,7 +148,7 @@ func (c *check) leans(e *Expect) {
 			switch {
 			case !ok:
 			case !c.inForce(m.Method, rule, engine.Lean):
-				c.differ("%s is not leaned by %s", m.Method, lean.Rule)
+				c.differ("%s does not lean %s", lean.Rule, m.Method)
 			case c.s.Book().Rules[rule].Points != lean.Points:
 				c.differ("%s gives %s %g points, expected %g", lean.Rule, m.Method, c.s.Book().Rules[rule].Points, lean.Points)
 			}

@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"boremend/cmd/boremend/internal/term"
+	"boremend/engine/document"
 )
 
 // checked is the JSON of rulebook check.
@@ -21,10 +22,14 @@ type checked struct {
 func (a *app) rulebookCommand() *cobra.Command {
 	cmd := &cobra.Command{Use: "rulebook", Short: "Check a rulebook, and the cases that watch it",
 		Args: func(cmd *cobra.Command, args []string) error {
-			if len(args) > 0 {
-				return useError{fmt.Sprintf("unknown command %q", "rulebook "+args[0]), "check, coverage or mutate"}
+			if len(args) == 0 {
+				return nil
 			}
-			return nil
+			var names []string
+			for _, c := range cmd.Commands() {
+				names = append(names, c.Name())
+			}
+			return useError{fmt.Sprintf("unknown command %q", "rulebook "+args[0]), document.DidYouMean(args[0], names)}
 		},
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}

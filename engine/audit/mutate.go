@@ -4,6 +4,7 @@ import (
 	"context"
 	"runtime"
 	"slices"
+	"strings"
 	"sync"
 
 	"boremend/engine"
@@ -21,7 +22,7 @@ type Mutation struct {
 	Equivalent int         `json:"change_nothing"` // whatever is found at a bore; this has been shown
 	Score      float64     `json:"score"`          // noticed of all that were tried and are not shown to change nothing
 	Stopped    bool        `json:"stopped"`
-	Failing    []string    `json:"failing"` // cases that fail already, and so notice nothing
+	Failing    []string    `json:"failing"` // cases that fail already and notice nothing, with what differs
 	Kinds      []KindCount `json:"kinds"`
 	Survivors  []Survivor  `json:"survivors"`
 }
@@ -86,8 +87,8 @@ func passing(book *engine.Rulebook, list []Case, none []string) (pass []Case, fa
 			continue
 		}
 		s.Load(c.Findings)
-		if len(c.Wrong(s)) > 0 {
-			failing = append(failing, c.Name)
+		if wrong := c.Wrong(s); len(wrong) > 0 {
+			failing = append(failing, c.Name+": "+strings.Join(wrong, "; "))
 		} else {
 			pass = append(pass, c)
 		}

@@ -102,7 +102,7 @@ func TestMutateLeavesOutWhatChangesNothing(t *testing.T) {
 func TestMutateSetsFailingCasesAside(t *testing.T) {
 	book := loadSmall(t)
 	m := audit.Mutate(context.Background(), book, []audit.Case{bore(t, book, "{wall: 60 mm}", outcomes{"wall-too-thin": engine.Holds})}, nobody)
-	if !slices.Equal(m.Failing, []string{"{wall: 60 mm}"}) || m.Noticed != 0 {
+	if !slices.Equal(m.Failing, []string{"{wall: 60 mm}: wall-too-thin"}) || m.Noticed != 0 {
 		t.Errorf("failing %v, noticed %d", m.Failing, m.Noticed)
 	}
 }
