@@ -58,10 +58,12 @@ type RulePoints struct {
 var verdicts = []string{engine.Go.String(), engine.Conditional.String(), engine.NoGo.String(), engine.Undecided.String()}
 
 func (r *reader) expect(n *yaml.Node) *Expect {
-	fields := r.Fields(n, "advice", "may_stand", "no_go", "not_advised", "provisional", "narrow", "cautions", "no_cautions",
-		"holds", "fails", "left_open", "until_known", "not_checked", "verdicts", "points", "leans", "ruled_out_by", "demands", "worked_out")
+	fields, _ := r.Entry(n, expectKeys)
 	methods := r.book.MethodNames()
 	rules, cautions := r.book.RuleNames(), r.book.CautionNames()
+	for _, off := range r.book.Off { // a case of the rulebook below may expect it
+		rules, cautions = append(rules, off.Rule), append(cautions, off.Rule)
+	}
 	e := &Expect{
 		Advice: r.known(fields["advice"], methods), MayStand: r.known(fields["may_stand"], methods),
 		NoGo: r.known(fields["no_go"], methods), NotAdvised: r.known(fields["not_advised"], methods),
@@ -69,7 +71,7 @@ func (r *reader) expect(n *yaml.Node) *Expect {
 		Holds: r.known(fields["holds"], rules), Fails: r.known(fields["fails"], rules),
 		LeftOpen: r.known(fields["left_open"], rules), UntilKnown: r.known(fields["until_known"], rules), NotChecked: r.known(fields["not_checked"], rules),
 		RuledOutBy: r.methodRules(fields["ruled_out_by"], rules), Demands: r.methodRules(fields["demands"], rules),
-		Points: r.methodPoints(fields["points"]), Leans: r.methodLeans(fields["leans"]), WorkedOut: r.factValues(fields["worked_out"]),
+		Points: r.methodPoints(fields["points"]), Leans: r.methodLeans(fields["leans"], rules), WorkedOut: r.factValues(fields["worked_out"]),
 	}
 	for method, value := range r.byMethod(fields["verdicts"]) {
 		if word, ok := r.Choice(value, verdicts...); ok {

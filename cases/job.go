@@ -33,6 +33,7 @@ type Bore struct {
 	Findings engine.Findings
 	Readings []Reading
 	AsBored  []Reading
+	Prices   Prices
 	Expect   *Expect // only in worked cases
 }
 
@@ -82,11 +83,12 @@ type reader struct {
 	job    *Job
 	bare   string // unit of lengths written without one
 	shared *yaml.Node
+	prices Prices // of the whole job
 }
 
 func (r *reader) read() {
-	fields := r.Fields(r.Root, "job", "about", "invented", "units", "facts", "bores", "expect")
-	if !r.Require(r.Root, fields, "job", "bores") {
+	fields, complete := r.Entry(r.Root, jobKeys)
+	if !complete {
 		return
 	}
 	r.job.Name, _ = r.Text(fields["job"])
@@ -97,7 +99,10 @@ func (r *reader) read() {
 	if fields["units"] != nil {
 		r.units(fields["units"])
 	}
-	r.shared = fields["facts"]
+	for range r.Pairs(fields["facts"]) { // reports what is not a mapping
+		r.shared = fields["facts"]
+	}
+	r.prices = r.readPrices(fields["prices"], Prices{})
 	bores := r.List(fields["bores"])
 	if len(bores) == 0 && len(r.Problems()) == 0 {
 		r.Report(fields["bores"], "add an entry `- bore: NAME`", "a job needs at least one bore")
@@ -110,7 +115,7 @@ func (r *reader) read() {
 
 // units sets the unit of bare lengths, and with it the reader's units.
 func (r *reader) units(n *yaml.Node) {
-	switch word, _ := r.Choice(n, "mm", "inch", "in"); word {
+	switch word, _ := r.Choice(n, unitWords...); word {
 	case "mm":
 		r.bare = "mm"
 	case "inch", "in":
@@ -119,8 +124,8 @@ func (r *reader) units(n *yaml.Node) {
 }
 
 func (r *reader) bore(n *yaml.Node) {
-	fields := r.Fields(n, "bore", "facts", "readings", "as_bored")
-	if !r.Require(n, fields, "bore") {
+	fields, complete := r.Entry(n, boreKeys)
+	if !complete {
 		return
 	}
 	b := Bore{}
@@ -134,6 +139,7 @@ func (r *reader) bore(n *yaml.Node) {
 	b.Findings = r.book.ReadFindings(r.File, facts, r.bare)
 	b.Readings = r.readings(fields["readings"])
 	b.AsBored = r.readings(fields["as_bored"])
+	b.Prices = r.readPrices(fields["prices"], r.prices)
 	b.Findings = r.addReadings(fields["readings"], b)
 	r.book.CheckTogether(b.Findings, r.job.Units, func(fact *engine.Fact, says string) {
 		r.Report(valueOf(facts, fact.Name), "measure both again", "in %s %s", b.Name, says)
@@ -143,10 +149,7 @@ func (r *reader) bore(n *yaml.Node) {
 
 // overlay lays the facts of a bore over those of the job.
 func overlay(shared, own *yaml.Node) *yaml.Node {
-	if shared == nil || shared.Kind != yaml.MappingNode {
-		if own == nil {
-			return shared
-		}
+	if shared == nil {
 		return own
 	}
 	if own != nil && own.Kind != yaml.MappingNode {

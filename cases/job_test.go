@@ -109,6 +109,7 @@ func TestReadProblems(t *testing.T) {
 		{"lean of no rule", "job: a\nbores: [{bore: x}]\nexpect: {x: {leans: {refer: {‸easy-stel: 2}}}}", `the rulebook has no rule "easy-stel" (did you mean easy-steel?)`},
 		{"leans without points", "job: a\nbores: [{bore: x}]\nexpect: {x: {leans: {refer: ‸[easy-steel]}}}", "here must stand keys with values, not a list (write `key: value` lines)"},
 		{"value of no fact", "job: a\nbores: [{bore: x}]\nexpect: {x: {worked_out: {‸sleeve_boree: 90 mm}}}", `unknown fact "sleeve_boree" (did you mean sleeve_bore?)`},
+		{"value of a fact that is found", "job: a\nbores: [{bore: x}]\nexpect: {x: {worked_out: {‸finish_bore: 90 mm}}}", "finish_bore is only ever found, not worked out or assumed (leave it out)"},
 		{"value without a unit", "job: a\nbores: [{bore: x}]\nexpect: {x: {worked_out: {sleeve_bore: ‸90}}}", "90 has no unit (add one: mm, cm, m, in, ft, thou or um)"},
 		{"not a number", "job: a\nbores: [{bore: x, facts: {finish_bore: ‸.nan}}]", ""},
 		{"too large", "job: a\nbores: [{bore: x, facts: {finish_bore: ‸1e308 mm}}]", "finish_bore cannot be 1e308 mm (between 10 mm and 600 mm, or unknown)"},

@@ -23,7 +23,7 @@ const mostDiameterMM = 2000
 func (r *reader) readings(n *yaml.Node) []Reading {
 	var readings []Reading
 	for _, e := range r.List(n) {
-		fields := r.Fields(e, "depth", "clock", "diameter", "radius")
+		fields, _ := r.Entry(e, readingKeys)
 		if (fields["diameter"] == nil) == (fields["radius"] == nil) {
 			r.Report(e, "give diameter: or radius:", "a reading has either a diameter or a radius")
 			continue

@@ -180,6 +180,7 @@ func (c *compiler) call(f *Function, n *ast.CallNode) formula {
 	for i, a := range n.Arguments {
 		if f.Params[i].Word {
 			words[i] = c.slot(a.(*ast.IdentifierNode))
+			c.p.wordsCalled = append(c.p.wordsCalled, words[i])
 		} else {
 			numbers[i] = c.number(a)
 		}

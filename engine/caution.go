@@ -19,6 +19,7 @@ type CautionNote struct {
 	Refs      []Ref
 	File      string
 	Line      int
+	Of        string   // title of the layer that has it
 	words     []string // of for:, as written
 }
 
@@ -26,6 +27,10 @@ type CautionNote struct {
 type Ref struct{ Ref, HowKnown string }
 
 var dangers = []string{"danger", "warning", "note"}
+
+// cautionUnknownNames are the words of if_unknown: a caution has no effect that
+// could be silent.
+var cautionUnknownNames = []string{ifUnknownNames[Hold], ifUnknownNames[Open]}
 
 // String writes the reference with how it is known, unless it was read.
 func (r Ref) String() string {
@@ -36,11 +41,13 @@ func (r Ref) String() string {
 }
 
 // readCautions decodes cautions.yaml.
-func (l *loader) readCautions(f *document.File) {
+func (l *loader) readCautions(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
-		fields := f.Fields(n, "caution", "danger", "for", "at", "if", "said_if", "if_unknown", "text", "refs")
-		f.Require(n, fields, "caution", "danger", "for", "text", "refs")
-		c := &CautionNote{File: f.Name, Line: n.Line, At: f.Words(fields["at"])}
+		fields, _ := f.Entry(n, cautionKeys)
+		c := &CautionNote{File: f.Name, Line: n.Line, Of: v.Title, At: f.Words(fields["at"])}
 		c.For, c.words = l.methodSet(f, fields["for"])
 		for i, step := range c.At {
 			if !contains(l.book.Steps, step) {
@@ -57,17 +64,16 @@ func (l *loader) readCautions(f *document.File) {
 		if word, ok := f.Text(fields["if_unknown"]); ok && word == ifUnknownNames[Hold] {
 			c.IfUnknown = Hold
 		} else if ok && word != ifUnknownNames[Open] {
-			f.Report(fields["if_unknown"], document.DidYouMean(word, []string{"holds", "open"}), "a caution cannot be %q while unknown", word)
+			f.Report(fields["if_unknown"], document.DidYouMean(word, cautionUnknownNames), "a caution cannot be %q while unknown", word)
 		}
 		for _, e := range f.List(fields["refs"]) {
-			ref := f.Fields(e, "ref", "how_known")
-			if f.Require(e, ref, "ref") {
+			if ref, complete := f.Entry(e, refKeys); complete {
 				text, _ := f.Text(ref["ref"])
 				known, _ := f.Text(ref["how_known"])
 				c.Refs = append(c.Refs, Ref{text, known})
 			}
 		}
-		if c.Name == "" || !l.claim(f, fields["caution"], "caution", c.Name) {
+		if c.Name == "" || !l.claim(v, f, fields["caution"], "caution", c.Name) {
 			continue
 		}
 		l.condition(f, fields["if"], &c.If)

@@ -68,7 +68,7 @@ func (b *Rulebook) Vary(e Edit) (*Rulebook, error) {
 		return &yaml.Node{Kind: yaml.ScalarNode, Value: formula, Line: e.Line, Column: 1}
 	}
 	for _, fact := range varied.Facts {
-		l.formulaNodes[fact] = formulaNodes{f, text(fact.From), text(fact.Assume), text(fact.AtLeast)}
+		l.formulaNodes[fact] = formulaNodes{written{f, text(fact.From)}, written{f, text(fact.Assume)}, written{f, text(fact.AtLeast)}}
 	}
 	for _, r := range varied.Rules {
 		l.conditions = append(l.conditions, written{f, text(r.If)})

@@ -55,7 +55,7 @@ func (e *editor) rulebook() {
 	e.at = Edit{Declares: "rulebook", Name: "rulebook", Key: "narrow", File: e.book.file, Line: 1}
 	for _, v := range []float64{e.book.Narrow - halfPoint, e.book.Narrow + halfPoint} {
 		if v >= 0 {
-			e.add(NudgeThreshold, plainNumber(v), plainNumber(e.book.Narrow), plainNumber(v))
+			e.add(NudgeThreshold, decimal(v), decimal(e.book.Narrow), decimal(v))
 		}
 	}
 }
@@ -63,7 +63,7 @@ func (e *editor) rulebook() {
 // halfPoint is one step of points.
 const halfPoint = 0.5
 
-func plainNumber(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+func decimal(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 
 // points lists the other sign and one step each way.
 func (e *editor) points(now float64) {
@@ -73,7 +73,7 @@ func (e *editor) points(now float64) {
 	}
 	slices.Sort(changed)
 	for _, v := range slices.Compact(changed) {
-		e.add(ChangePoints, plainNumber(v), plainNumber(now), plainNumber(v))
+		e.add(ChangePoints, decimal(v), decimal(now), decimal(v))
 	}
 }
 
@@ -111,7 +111,7 @@ func rounded(v float64) float64 {
 }
 
 func sizeText(v float64, kind quantity.Kind) string {
-	return strings.TrimSpace(plainNumber(v) + " " + kind.Unit())
+	return strings.TrimSpace(decimal(v) + " " + kind.Unit())
 }
 
 // thresholdSteps finds for each limit the least give-or-take of the facts that

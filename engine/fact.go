@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -30,6 +31,16 @@ const (
 	Fixed   Change = "fixed"   // it is as it is
 )
 
+var changeNames = []string{string(OnSite), string(Measure), string(Fixed)}
+
+// The kinds of a fact that is not a number, and the give-or-take of a choice
+// whose words have an order.
+const (
+	choiceKind = "choice"
+	yesNoKind  = "yes_no"
+	oneClass   = "one class"
+)
+
 // Fact declares one thing that can be known about a bore. An asked fact is
 // found out by a person; a worked-out one has a formula in From.
 type Fact struct {
@@ -53,6 +64,7 @@ type Fact struct {
 	AtLeast   string // the fact may not be less than this, where both are known
 	File      string
 	Line      int
+	Of        string // title of the layer that says how it is worked out
 }
 
 // Slack is a fact's give-or-take: an amount, a share of the value, or one class
@@ -83,15 +95,24 @@ func (f *Fact) GiveOrTake(value float64) float64 {
 }
 
 // readFacts decodes facts.yaml.
-func (l *loader) readFacts(f *document.File) {
+func (l *loader) readFacts(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
-		fields := f.Fields(n, "fact", "means", "kind", "choices", "range", "ask", "how", "tool", "if_guessed",
-			"tier", "give_or_take", "minutes", "change", "from", "assume", "at_least")
-		f.Require(n, fields, "fact", "means", "kind")
-		fact := &Fact{File: f.Name, Line: n.Line}
+		if name, declared := l.below(v, "fact", n); declared {
+			l.replaceFormula(v, f, n, name)
+			continue
+		}
+		fields := f.Fields(n, append(factKeys.Names(), "was")...)
+		if l.replacesNothing(v, f, n, "fact", fields) {
+			continue
+		}
+		f.Require(n, fields, factKeys.Needed()...)
+		fact := &Fact{File: f.Name, Line: n.Line, Of: v.Title}
 		fact.Name, _ = f.Text(fields["fact"])
 		fact.Means, _ = f.Text(fields["means"])
-		if fact.Name == "" || !l.claim(f, fields["fact"], "fact", fact.Name) {
+		if fact.Name == "" || !l.claim(v, f, fields["fact"], "fact", fact.Name) {
 			continue
 		}
 		if !l.readSort(f, n, fact, fields) {
@@ -107,8 +128,36 @@ func (l *loader) readFacts(f *document.File) {
 		}
 		l.slots[fact.Name] = len(l.book.Facts)
 		l.book.Facts = append(l.book.Facts, fact)
-		l.formulaNodes[fact] = formulaNodes{f, fields["from"], fields["assume"], fields["at_least"]}
+		l.formulaNodes[fact] = formulaNodes{written{f, fields["from"]}, written{f, fields["assume"]}, written{f, fields["at_least"]}}
 	}
+}
+
+// replaceFormula decodes an entry of an overlay that names a fact of a lower
+// layer: a worked-out fact may be worked out in another way, and nothing else
+// of it changes.
+func (l *loader) replaceFormula(v *level, f *document.File, n *yaml.Node, name string) {
+	slot, ok := l.slots[name]
+	if !ok {
+		return // its declaration has a problem of its own
+	}
+	fact := l.book.Facts[slot]
+	if !fact.WorkedOut() {
+		f.Report(n, "declare a fact under a name of your own", "%s is a fact of %s that is asked for; it stays as it is", name, fact.Of)
+		return
+	}
+	fields := f.Fields(n, "fact", "from", "was")
+	if !f.Require(n, fields, "from") {
+		return
+	}
+	if was, ok := f.Text(fields["was"]); ok && !sameFormula(was, fact.From) {
+		l.note(f, fields["was"], "judge anew, then write was: "+quoted(fact.From), "%s works %s out in another way now", fact.Of, name)
+	}
+	nodes := l.formulaNodes[fact]
+	nodes.from = written{f, fields["from"]}
+	l.formulaNodes[fact] = nodes
+	l.later(f, fields["from"], &fact.From)
+	l.replaced(v, f, n, "fact", name)
+	fact.Of, fact.File, fact.Line = v.Title, f.Name, n.Line
 }
 
 // readSort decodes kind, choices and range.
@@ -118,28 +167,40 @@ func (l *loader) readSort(f *document.File, n *yaml.Node, fact *Fact, fields map
 		return false
 	}
 	switch name {
-	case "choice":
+	case choiceKind:
 		fact.Sort = Choice
+		l.without(f, fields, name, "range")
 		if !f.Require(n, fields, "choices") {
 			return false
 		}
 		return l.readChoices(f, fact, fields["choices"])
-	case "yes_no":
+	case yesNoKind:
 		fact.Sort = YesNo
+		l.without(f, fields, name, "choices", "range")
 		return true
 	}
 	kind, ok := quantity.KindNamed(name)
 	if !ok {
-		f.Report(fields["kind"], document.DidYouMean(name, append(quantity.KindNames(), "choice", "yes_no")), "unknown kind %q", name)
+		f.Report(fields["kind"], document.DidYouMean(name, append(quantity.KindNames(), choiceKind, yesNoKind)), "unknown kind %q", name)
 		return false
 	}
 	fact.Kind = kind
+	l.without(f, fields, name, "choices")
 	if fields["range"] != nil {
 		l.readRange(f, fact, fields["range"])
 	} else if fields["from"] == nil {
 		f.Report(fields["fact"], "add range: [least, most]", "%s has no range", fact.Name)
 	}
 	return true
+}
+
+// without reports keys that mean nothing for a kind of fact.
+func (l *loader) without(f *document.File, fields map[string]*yaml.Node, kind string, keys ...string) {
+	for _, key := range keys {
+		if n := fields[key]; n != nil && !n.IsZero() {
+			f.Report(n, "leave it out", "a fact of kind %s has no %s:", kind, key)
+		}
+	}
 }
 
 // maxChoices is how many words fit the set that an atom tests in one step.
@@ -160,7 +221,7 @@ func (l *loader) readChoices(f *document.File, fact *Fact, n *yaml.Node) bool {
 			f.Report(n.Content[i], "keep one of the two", "the choice %q is listed twice", word)
 			return false
 		}
-		if word == "unknown" {
+		if word == unknownWord {
 			f.Report(n.Content[i], "leave it out: every fact may be unknown", "%q cannot be a choice", word)
 			return false
 		}
@@ -205,13 +266,13 @@ func (l *loader) readAsking(f *document.File, fact *Fact, fields map[string]*yam
 	if fact.Sort == Number {
 		fact.Change = Measure
 	}
-	if word, ok := f.Choice(fields["change"], string(OnSite), string(Measure), string(Fixed)); ok {
+	if word, ok := f.Choice(fields["change"], changeNames...); ok {
 		fact.Change = Change(word)
 	}
 	text, ok := f.Text(fields["give_or_take"])
 	switch {
 	case !ok:
-	case text == "one class" && fact.Sort == Choice:
+	case text == oneClass && fact.Sort == Choice:
 		fact.Slack.OneClass = true
 	case fact.Sort != Number:
 		f.Report(fields["give_or_take"], "write `one class`, or leave it out", "%s is not a number and has no give-or-take of %q", fact.Name, text)
@@ -234,4 +295,18 @@ func (f *Fact) words() string {
 		return "yes or no"
 	}
 	return "a " + f.Kind.String()
+}
+
+// Takes reports whether a value may be given for the fact: a number within its
+// range, and whole where it counts.
+func (f *Fact) Takes(v float64) bool {
+	switch {
+	case f.Sort == Choice:
+		return v >= 0 && v < float64(len(f.Choices)) && v == math.Trunc(v)
+	case f.Sort == YesNo:
+		return v == 0 || v == 1
+	case f.Kind == quantity.Count && v != math.Trunc(v):
+		return false
+	}
+	return v >= f.Low && v <= f.High
 }

@@ -109,10 +109,8 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 	if !ok {
 		return finding, false
 	}
-	if fact.Ranged && (reading.Value < fact.Low || reading.Value > fact.High) {
-		low, high := quantity.Quantity{Value: fact.Low, Kind: fact.Kind}, quantity.Quantity{Value: fact.High, Kind: fact.Kind}
-		f.Report(value, "between "+low.Format(quantity.Millimetre)+" and "+high.Format(quantity.Millimetre)+", or unknown",
-			"%s cannot be %s", fact.Name, strings.TrimSpace(finding.Written))
+	if !fact.Takes(reading.Value) {
+		f.Report(value, fact.rangeInWords()+", or unknown", "%s cannot be %s", fact.Name, strings.TrimSpace(finding.Written))
 		return finding, false
 	}
 	finding.Value, finding.GiveOrTake = reading.Value, reading.GiveOrTake
@@ -120,6 +118,11 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 		finding.GiveOrTake = fact.GiveOrTake(reading.Value)
 	}
 	return finding, true
+}
+
+func (f *Fact) rangeInWords() string {
+	low, high := quantity.Quantity{Value: f.Low, Kind: f.Kind}, quantity.Quantity{Value: f.High, Kind: f.Kind}
+	return "between " + low.Format(quantity.Millimetre) + " and " + high.Format(quantity.Millimetre)
 }
 
 // CheckTogether reports findings that contradict each other: one that is below

@@ -1,133 +1,172 @@
 package engine
 
-// Question is a condition in a rulebook: of a rule, of a caution, or of a
-// yes-or-no fact that is worked out or assumed.
+import (
+	"context"
+	"slices"
+)
+
+// Question asks whether there can be a bore at which all clauses are met. Facts
+// are within their ranges and none lies below the one that it must reach; they
+// may be unknown as well, unless only complete bores are asked after.
 type Question struct {
-	Declares string // rule, caution or fact
-	Name     string
-	Key      string // if, from or assume
-	Text     string
-	File     string
-	Line     int
-	Asked    []string // the comparisons in it, each once
-	slot     int32    // of the fact, or -1
-	root     int32
-	atoms    []int32
+	Clauses  []Clause
+	Complete bool // every fact that the clauses depend on is known
 }
 
-// Questions lists the conditions that may come out in more than one way, in the
-// order of the declarations.
-func (b *Rulebook) Questions() []Question {
-	var list []Question
-	add := func(q Question) {
-		q.atoms = b.atomsUnder(q.root, nil)
-		for _, a := range q.atoms {
-			q.Asked = append(q.Asked, b.atoms[a].text)
-		}
-		if len(q.atoms) > 0 {
-			list = append(list, q)
+// Met reports whether all clauses are met in a state.
+func (q Question) Met(s *State) bool {
+	for _, c := range q.Clauses {
+		if !c.met(s) {
+			return false
 		}
 	}
-	for slot, f := range b.Facts {
-		s := &b.steps[slot]
-		for _, v := range []struct {
-			key string
-			of  valueOf
-		}{{"from", s.from}, {"assume", s.assume}} {
-			if v.of.root >= 0 {
-				add(Question{Declares: "fact", Name: f.Name, Key: v.key, Text: v.of.text, File: f.File, Line: f.Line, slot: int32(slot), root: v.of.root})
-			}
-		}
-	}
-	for i, r := range b.Rules {
-		add(Question{Declares: "rule", Name: r.Name, Key: "if", Text: r.If, File: r.File, Line: r.Line, slot: -1, root: b.conditions[i]})
-	}
-	for i, c := range b.Cautions {
-		if root := b.conditions[b.rulesAt+i]; root >= 0 {
-			add(Question{Declares: "caution", Name: c.Name, Key: "if", Text: c.If, File: c.File, Line: c.Line, slot: -1, root: root})
-		}
-	}
-	return list
+	return true
 }
 
-// Answer finds how a condition comes out. An assumption is only asked while it
-// is taken; false means that it is not.
-func (s *State) Answer(q *Question) (Truth, bool) {
-	if q.Key == "assume" && !s.assumed[q.slot] {
-		return Unknown, false
+func (q Question) may(o *Outlook) bool {
+	for _, c := range q.Clauses {
+		if !c.may(o) {
+			return false
+		}
 	}
-	return s.fold(q.root), true
+	return true
 }
 
-// AnswerOf is how a comparison in the condition comes out.
-func (s *State) AnswerOf(q *Question, asked int) Truth { return s.atoms[q.atoms[asked]] }
+// Answer is what became of a question.
+type Answer uint8
 
-// Turns reports whether a comparison decides the condition: were it alone to
-// come out the other way, the condition would hold instead of failing, or fail
-// instead of holding.
-func (s *State) Turns(q *Question, asked int) bool {
-	a := q.atoms[asked]
-	before := s.fold(q.root)
-	if s.atoms[a] == Unknown || before == Unknown {
+// The three answers.
+const (
+	Unsettled Answer = iota // not within the effort allowed
+	Never                   // for certain there is no such bore
+	Met                     // there is, and it was found
+)
+
+// proof goes through everything that could happen at a bore. It bounds all of it
+// at once; where a clause may still be met, it looks at a bore in the middle, and
+// then takes two cases: a fact known or not, below a threshold or not, a
+// worked-out fact within one part or the other, two sides in this order or in
+// another. Cases that contradict themselves fall away.
+//
+// It first settles the comparisons that stand nearest to what is asked, whatever
+// they follow from: often two of them exclude each other by themselves. Only
+// where none is left open does it go back to what they follow from.
+type proof struct {
+	question Question
+	o        *Outlook
+	s        *State
+	scope    scope
+	sizes    []float64 // by slot: of the spans at the start
+	left     int       // cases that may still be divided
+	ctx      context.Context
+}
+
+// Prove answers a question by proof. The state is used for looking at bores: it
+// is left with one that meets all clauses when the answer is Met.
+func (s *State) Prove(ctx context.Context, question Question, effort int) Answer {
+	p := &proof{question: question, s: s, scope: s.book.scope(question.Clauses), left: effort, ctx: ctx, sizes: make([]float64, len(s.book.Facts))}
+	s.Load(nil)
+	p.o = newOutlook(s)
+	p.o.confines = s.book.newConfines()
+	for _, slot := range p.scope.asked {
+		a := s.book.Facts[slot].whole()
+		a.unknown = !question.Complete
+		p.let(slot, a)
+		p.sizes[slot] = breadth(a)
+	}
+	p.work()
+	for _, slot := range p.scope.worked {
+		p.sizes[slot] = breadth(p.o.spans[slot])
+	}
+	return p.look()
+}
+
+// let narrows an asked fact down and looks at a value of it.
+func (p *proof) let(slot int32, a span) {
+	p.o.given[slot], p.o.spans[slot] = !a.unknown, a
+	known := a
+	known.unknown = false
+	p.o.confines.beside[slot] = known
+	if !known.known() {
+		p.s.Unset(int(slot))
+		return
+	}
+	p.s.Set(int(slot), p.s.book.middle(int(slot), known))
+}
+
+// work evaluates what the question depends on.
+func (p *proof) work() {
+	for _, it := range p.scope.tape {
+		p.o.do(it)
+	}
+}
+
+func (p *proof) look() Answer {
+	switch {
+	case p.impossible(), !p.question.may(p.o):
+		return Never
+	case p.question.Met(p.s) && p.s.Possible():
+		return Met
+	case p.left <= 0 || p.ctx.Err() != nil:
+		return Unsettled
+	}
+	p.left--
+	cases := p.divide()
+	if len(cases) == 0 {
+		return Unsettled
+	}
+	found := Never
+	for _, enter := range cases {
+		undo := enter()
+		p.work()
+		answer := p.look()
+		if answer == Met {
+			return Met
+		}
+		undo()
+		if answer == Unsettled {
+			found = Unsettled
+		}
+	}
+	p.work()
+	return found
+}
+
+// impossible reports whether the case contradicts itself.
+func (p *proof) impossible() bool {
+	for _, slot := range p.scope.asked {
+		if p.o.below(slot) {
+			return true
+		}
+	}
+	for _, slot := range p.scope.facts() {
+		if p.o.spans[slot].void() {
+			return true
+		}
+	}
+	return slices.ContainsFunc(p.scope.atoms, func(a int32) bool { return p.o.atoms[a] == 0 })
+}
+
+// below reports whether a known fact lies for certain below the one that it must
+// reach.
+func (o *Outlook) below(slot int32) bool {
+	least := o.book.least[slot]
+	if least < 0 || o.spans[slot].unknown || o.spans[least].unknown {
 		return false
 	}
-	s.atoms[a] = -s.atoms[a]
-	after := s.fold(q.root)
-	s.atoms[a] = -s.atoms[a]
-	return after == -before
+	if !o.given[least] && o.book.steps[least].assume.given() {
+		return false // what is only assumed binds nobody
+	}
+	return o.spans[slot].known() && o.spans[least].known() && o.spans[slot].high < o.spans[least].low
 }
 
-// Reading lists the asked facts that reach a condition.
-func (b *Rulebook) Reading(q *Question) []int {
-	reached := make([]bool, len(b.Facts))
-	var visit func(n needs)
-	visit = func(n needs) {
-		for _, slot := range n.slots {
-			if !reached[slot] {
-				reached[slot] = true
-				visit(b.steps[slot].needs)
-			}
-		}
-		for _, a := range n.atoms {
-			visit(b.atoms[a].needs)
+// Possible reports whether no fact found out lies below the one that it must
+// reach.
+func (s *State) Possible() bool {
+	for slot, least := range s.book.least {
+		if least >= 0 && s.given[slot] && s.known[least] && !s.assumed[least] && s.number[slot] < s.number[least] {
+			return false
 		}
 	}
-	visit(needs{atoms: q.atoms})
-	if q.Key == "assume" { // it is taken only while the other formula is unknown
-		visit(b.steps[q.slot].needs)
-	}
-	var slots []int
-	for slot, f := range b.Facts {
-		if reached[slot] && !f.WorkedOut() {
-			slots = append(slots, slot)
-		}
-	}
-	return slots
-}
-
-// Never reports whether a condition is shown not to come out in a way, whatever
-// the facts are within their ranges. Yes is certain.
-func (b *Rulebook) Never(q *Question, as Truth, effort int) bool {
-	c := b.newClauses()
-	d := &demonstration{clauses: c, kids: []*clause{c.open(b, q.root)}, left: effort,
-		ok: func(found []outcomes) bool { return found[0]&outcomesOf(as) == 0 }}
-	return d.demonstrates()
-}
-
-// NeverTurns reports whether it is shown that a comparison, when it comes out in
-// a way, never decides the condition. Yes is certain.
-func (b *Rulebook) NeverTurns(q *Question, asked int, as Truth, effort int) bool {
-	c := b.newClauses()
-	a := &b.atoms[q.atoms[asked]]
-	with := func(t Truth) *clause {
-		c.fixed, c.as = a, t
-		defer func() { c.fixed = nil }()
-		return c.open(b, q.root)
-	}
-	d := &demonstration{clauses: c, given: c.ofAtom(b, a), is: as, kids: []*clause{with(as), with(-as)}, left: effort,
-		ok: func(found []outcomes) bool {
-			either := found[0] & (mayHold | mayFail)
-			return either&(found[1].not()) == 0
-		}}
-	return d.demonstrates()
+	return true
 }

@@ -54,6 +54,8 @@ type Rule struct {
 	IfUnknown IfUnknown
 	File      string
 	Line      int
+	Of        string // title of the layer that has it
+	layer     int
 	because   template
 	words     []string // of for:, as written
 }
@@ -67,11 +69,13 @@ func (r *Rule) outcome(condition Truth) Truth {
 }
 
 // readRules decodes one file of rules.
-func (l *loader) readRules(f *document.File) {
+func (l *loader) readRules(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
-		fields := f.Fields(n, "rule", "for", "effect", "if", "because", "source", "trust", "points", "if_unknown")
-		f.Require(n, fields, "rule", "for", "effect", "if", "because", "source", "trust")
-		r := &Rule{File: f.Name, Line: n.Line}
+		fields, _ := f.Entry(n, ruleKeys)
+		r := &Rule{File: f.Name, Line: n.Line, Of: v.Title, layer: v.number}
 		r.For, r.words = l.methodSet(f, fields["for"])
 		r.Name, _ = f.Text(fields["rule"])
 		r.Because, _ = f.Text(fields["because"])
@@ -84,7 +88,10 @@ func (l *loader) readRules(f *document.File) {
 			}
 		}
 		if r.Name != "" {
-			l.claim(f, fields["rule"], "rule", r.Name)
+			l.claim(v, f, fields["rule"], "rule", r.Name)
+		}
+		if l.takenOut(v, r, fields["if"]) {
+			continue
 		}
 		r.because = l.template(f, fields["because"], r.Because)
 		// An incomplete rule is compiled all the same, so that every mistake in
@@ -131,6 +138,9 @@ func (l *loader) points(f *document.File, n *yaml.Node) (float64, bool) {
 func (l *loader) sources(f *document.File, n *yaml.Node) (string, bool) {
 	if n != nil && n.Kind == yaml.SequenceNode {
 		words := f.Words(n)
+		if len(n.Content) == 0 {
+			f.Report(n, "name one, or write: common practice, no source", "the list of sources is empty")
+		}
 		return strings.Join(words, "; "), len(words) > 0
 	}
 	return f.Text(n)

@@ -171,6 +171,12 @@ func (s *State) Verdict(method int) (Verdict, float64) {
 	return s.tallies[method].verdict(), s.tallies[method].known
 }
 
+// Counts reports whether a rule counts as holding, given what it does while its
+// condition is unknown.
+func (s *State) Counts(rule int) bool {
+	return s.book.Rules[rule].outcome(s.conditions[rule]) == Holds
+}
+
 // Points returns the least and most points that a method may have, with every
 // open lean against it or for it.
 func (s *State) Points(method int) (least, most float64) {

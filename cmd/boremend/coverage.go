@@ -53,7 +53,7 @@ in a folder. What is expected there a person must judge; no file is overwritten.
 			})
 			if write != "" {
 				a.stoppable("Bores looked for", func(ctx context.Context, report func(done, total int)) {
-					drafts = audit.SeekAll(ctx, book, list, out.Gaps, report)
+					drafts = audit.SeekAll(ctx, book, list, out.Blanks, report)
 				})
 				if out.Drafts, err = saveDrafts(write, book, drafts); err != nil {
 					return err
@@ -62,7 +62,7 @@ in a folder. What is expected there a person must judge; no file is overwritten.
 			if err := a.show(out, term.Coverage(term.BookHeader(book), out.Coverage, out.Drafts, all)); err != nil {
 				return err
 			}
-			if len(out.Gaps) > 0 || out.Stopped {
+			if len(out.Blanks) > 0 || out.Stopped {
 				return errShort
 			}
 			return nil
@@ -81,9 +81,9 @@ func saveDrafts(folder string, book *engine.Rulebook, drafts []audit.Draft) ([]t
 	}
 	var saved []term.Drafted
 	for _, d := range drafts {
-		out := term.Drafted{Gaps: d.Gaps, Found: d.Found}
+		out := term.Drafted{Blanks: d.Blanks, Found: d.Found}
 		if d.Found {
-			out.File = filepath.Join(folder, draftName(d.Gaps[0])+".yaml")
+			out.File = filepath.Join(folder, draftName(d.Blanks[0])+".yaml")
 			was, err := saveDraft(out.File, book, d)
 			if err != nil {
 				return saved, err
@@ -97,7 +97,7 @@ func saveDrafts(folder string, book *engine.Rulebook, drafts []audit.Draft) ([]t
 
 // draftName is the file of a draft: the rule, which comparison of it, and how it
 // comes out.
-func draftName(g audit.Gap) string {
+func draftName(g audit.Blank) string {
 	name := g.Name
 	if g.Key != "if" {
 		name += "-" + g.Key
@@ -131,7 +131,7 @@ right: judge the bore as at the machine, then write what you expect.
 
 expect:
   %s:
-    advice: []`, d.Gaps[0].Declares, d.Gaps[0].Name, term.GapsFilled(d.Gaps), book.Methods[decided.Method].Name, decided.Verdict, bore)
+    advice: []`, d.Blanks[0].Declares, d.Blanks[0].Name, term.BlanksFilled(d.Blanks), book.Methods[decided.Method].Name, decided.Verdict, bore)
 	if err := draft.Remark(remark); err != nil {
 		return false, err
 	}

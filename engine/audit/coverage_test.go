@@ -17,8 +17,8 @@ func TestCover(t *testing.T) {
 	if c.Cases != 9 || c.Unjudged != 1 || c.Stopped {
 		t.Errorf("%d cases, %d unjudged", c.Cases, c.Unjudged)
 	}
-	i := slices.IndexFunc(c.Questions, func(e audit.Exercised) bool { return e.Name == "few-screws" })
-	q := c.Questions[i]
+	i := slices.IndexFunc(c.Statements, func(e audit.Exercised) bool { return e.Name == "few-screws" })
+	q := c.Statements[i]
 	if q.Holds != 1 || q.Fails != 3 || q.Unknown != 5 {
 		t.Errorf("few-screws held %d, failed %d, was unknown %d times", q.Holds, q.Fails, q.Unknown)
 	}
@@ -29,13 +29,13 @@ func TestCover(t *testing.T) {
 	if !slices.Equal(q.Asked, want) {
 		t.Errorf("comparisons %+v", q.Asked)
 	}
-	var gaps []string
-	for _, g := range c.Gaps {
-		gaps = append(gaps, fmt.Sprintf("%s %q %s %t", g.Name, g.Asked, g.Want, g.Decides))
+	var blanks []string
+	for _, g := range c.Blanks {
+		blanks = append(blanks, fmt.Sprintf("%s %q %s %t", g.Name, g.Asked, g.Want, g.Decides))
 	}
 	wanted := []string{`rented-flat "rented" fails false`}
-	if !slices.Equal(gaps, wanted) {
-		t.Errorf("gaps %q", gaps)
+	if !slices.Equal(blanks, wanted) {
+		t.Errorf("blanks %q", blanks)
 	}
 }
 
@@ -48,7 +48,7 @@ func TestCoverLeavesOutTheImpossible(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, g := range audit.Cover(context.Background(), varied, nil, nobody).Gaps {
+		for _, g := range audit.Cover(context.Background(), varied, nil, nobody).Blanks {
 			if g.Name == name && (g.Asked == "screws < 5" && g.Want == "fails" || name == "rented-flat" && g.Asked == "" && g.Want == "holds") {
 				t.Errorf("%s wants %q to come out so that it %s", name, g.Asked, g.Want)
 			}
@@ -56,27 +56,27 @@ func TestCoverLeavesOutTheImpossible(t *testing.T) {
 	}
 }
 
-// TestSeek looks for every gap that no case leaves closed. What it finds closes
-// the gap; looking twice finds the same.
+// TestSeek looks for every blank that no case leaves closed. What it finds closes
+// the blank; looking twice finds the same.
 func TestSeek(t *testing.T) {
 	book := loadSmall(t)
 	for _, start := range [][]audit.Case{{bore(t, book, "{wall: 100 mm}", nil)}, watched(t, book)[:1]} {
-		gaps := audit.Cover(context.Background(), book, start, nobody).Gaps
-		if len(gaps) < 10 {
-			t.Fatalf("only %d gaps", len(gaps))
+		blanks := audit.Cover(context.Background(), book, start, nobody).Blanks
+		if len(blanks) < 10 {
+			t.Fatalf("only %d blanks", len(blanks))
 		}
 		all := slices.Clone(start)
-		for _, d := range audit.SeekAll(context.Background(), book, start, gaps, nobody) {
+		for _, d := range audit.SeekAll(context.Background(), book, start, blanks, nobody) {
 			if !d.Found {
-				t.Errorf("nothing found for %s %q that %s", d.Gaps[0].Name, d.Gaps[0].Asked, d.Gaps[0].Want)
+				t.Errorf("nothing found for %s %q that %s", d.Blanks[0].Name, d.Blanks[0].Asked, d.Blanks[0].Want)
 				continue
 			}
 			all = append(all, audit.Case{Findings: d.Findings})
-			if again := audit.Seek(context.Background(), book, start, d.Gaps[0]); !slices.Equal(again.Findings, d.Findings) {
+			if again := audit.Seek(context.Background(), book, start, d.Blanks[0]); !slices.Equal(again.Findings, d.Findings) {
 				t.Errorf("another bore the second time: %v and %v", d.Findings, again.Findings)
 			}
 		}
-		if left := audit.Cover(context.Background(), book, all, nobody).Gaps; len(left) > 0 {
+		if left := audit.Cover(context.Background(), book, all, nobody).Blanks; len(left) > 0 {
 			t.Errorf("still not exercised: %+v", left)
 		}
 	}

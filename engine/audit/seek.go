@@ -11,10 +11,10 @@ import (
 	"boremend/engine/quantity"
 )
 
-// Draft is a bore that fills gaps, found by the engine and not yet judged by
+// Draft is a bore that fills blanks, found by the engine and not yet judged by
 // anybody.
 type Draft struct {
-	Gaps     []Gap  // the one that it was looked for, and others that it fills as well
+	Blanks     []Blank  // the one that it was looked for, and others that it fills as well
 	From     string // the case that it was made from
 	Changed  []int  // facts that differ from it
 	Findings engine.Findings
@@ -29,34 +29,34 @@ const (
 	seekMost   = 4    // facts that one of them changes
 )
 
-// Seek looks for a bore that fills a gap: it changes one fact of a case, then
+// Seek looks for a bore that fills a blank: it changes one fact of a case, then
 // two, then several by chance. The chance is the same in every run. What it
 // returns has been evaluated from scratch.
-func Seek(ctx context.Context, book *engine.Rulebook, list []Case, g Gap) Draft {
-	k := &seeker{book: book, gap: g, state: book.NewState(), facts: book.Reading(&g.question)}
+func Seek(ctx context.Context, book *engine.Rulebook, list []Case, g Blank) Draft {
+	k := &seeker{book: book, blank: g, state: book.NewState(), facts: book.Reading(&g.statement)}
 	for _, slot := range k.facts {
-		k.values = append(k.values, candidates(book, slot))
+		k.values = append(k.values, attempts(book, slot))
 	}
 	chance := rand.New(rand.NewPCG(1, uint64(len(list))))
 	for _, try := range []func(Case) bool{k.one, k.two, func(c Case) bool { return k.several(c, chance) }} {
 		for i, c := range list {
 			if ctx.Err() != nil {
-				return Draft{Gaps: []Gap{g}}
+				return Draft{Blanks: []Blank{g}}
 			}
 			if k.tries = i; try(c) && k.confirmed(c) {
 				return k.found
 			}
 		}
 	}
-	return Draft{Gaps: []Gap{g}}
+	return Draft{Blanks: []Blank{g}}
 }
 
-// SeekAll looks for a bore for each gap that none of the bores found before
-// fills. When the context ends, the gaps that were not reached are left out.
-func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, gaps []Gap, report Report) []Draft {
+// SeekAll looks for a bore for each blank that none of the bores found before
+// fills. When the context ends, the blanks that were not reached are left out.
+func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, blanks []Blank, report Report) []Draft {
 	var drafts []Draft
 	s := book.NewState()
-	for i, g := range gaps {
+	for i, g := range blanks {
 		at := slices.IndexFunc(drafts, func(d Draft) bool {
 			if d.Found {
 				s.Load(d.Findings)
@@ -64,7 +64,7 @@ func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, gaps []Gap
 			return d.Found && g.filledBy(s)
 		})
 		if at >= 0 {
-			drafts[at].Gaps = append(drafts[at].Gaps, g)
+			drafts[at].Blanks = append(drafts[at].Blanks, g)
 			continue
 		}
 		d := Seek(ctx, book, list, g)
@@ -72,16 +72,16 @@ func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, gaps []Gap
 			break
 		}
 		drafts = append(drafts, d)
-		report(i+1, len(gaps))
+		report(i+1, len(blanks))
 	}
 	return drafts
 }
 
 // seeker is one search. Each of its steps leaves the state where it found the
-// gap filled, with the changes made.
+// blank filled, with the changes made.
 type seeker struct {
 	book    *engine.Rulebook
-	gap     Gap
+	blank     Blank
 	state   *engine.State
 	facts   []int
 	values  [][]value
@@ -101,9 +101,9 @@ type change struct {
 	to   value
 }
 
-// candidates are the values to try of a fact: thresholds and their neighbours,
+// attempts are the values to try of a fact: thresholds and their neighbours,
 // rounded as somebody would measure them, and unknown.
-func candidates(book *engine.Rulebook, slot int) []value {
+func attempts(book *engine.Rulebook, slot int) []value {
 	f := book.Facts[slot]
 	var list []value
 	add := func(v float64) {
@@ -138,18 +138,18 @@ func readable(v float64) float64 {
 }
 
 // filledBy reports whether a state shows what no case does.
-func (g *Gap) filledBy(s *engine.State) bool {
-	answer, taken := s.Answer(&g.question)
+func (g *Blank) filledBy(s *engine.State) bool {
+	answer, taken := s.Answer(&g.statement)
 	switch {
 	case !taken:
 		return false
 	case g.asked < 0:
 		return answer == g.want
 	}
-	return s.AnswerOf(&g.question, g.asked) == g.want && s.Turns(&g.question, g.asked)
+	return s.AnswerOf(&g.statement, g.asked) == g.want && s.Turns(&g.statement, g.asked)
 }
 
-func (k *seeker) fills() bool { return k.gap.filledBy(k.state) }
+func (k *seeker) fills() bool { return k.blank.filledBy(k.state) }
 
 func (k *seeker) set(c change) {
 	if c.to.unknown {
@@ -229,7 +229,7 @@ func (k *seeker) several(c Case, chance *rand.Rand) bool {
 // contradict each other.
 func (k *seeker) confirmed(c Case) bool {
 	found := slices.Clone(c.Findings)
-	d := Draft{Gaps: []Gap{k.gap}, From: c.Name, Found: true}
+	d := Draft{Blanks: []Blank{k.blank}, From: c.Name, Found: true}
 	for _, made := range k.changed {
 		d.Changed = append(d.Changed, made.slot)
 		found = slices.DeleteFunc(found, func(f engine.Finding) bool { return f.Fact == made.slot })

@@ -7,8 +7,8 @@ import (
 	"unicode/utf8"
 )
 
-// longest is how many runes a written quantity may have.
-const longest = 100
+// Longest is how many characters a written quantity may have.
+const Longest = 100
 
 // parser reads the text of one quantity.
 type parser struct {
@@ -110,8 +110,8 @@ func ParseGiveOrTake(text string, kind Kind, bare string) (size float64, share b
 
 func newParser(text string, kind Kind, bare string) (*parser, error) {
 	p := &parser{scanner{text: text}, kind, bare}
-	if utf8.RuneCountInString(text) > longest {
-		return nil, p.refuse(longest, "", "the text is longer than "+strconv.Itoa(longest)+" characters", "write a number and a unit, as 22 mm")
+	if utf8.RuneCountInString(text) > Longest {
+		return nil, p.refuse(Longest, "", "the text is longer than "+strconv.Itoa(Longest)+" characters", "write a number and a unit, as 22 mm")
 	}
 	p.runes = []rune(text)
 	return p, nil

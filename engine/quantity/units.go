@@ -174,13 +174,16 @@ func (u unit) zeroPoint() *big.Rat {
 	return u.zero.rat()
 }
 
-// plainSpelling turns the signs that people paste from documents into those of
-// the unit names.
-var plainSpelling = strings.NewReplacer(
+// pastedSigns are the signs that people paste from documents, each before what
+// the unit names have for it.
+var pastedSigns = []string{
 	"²", "2", "³", "3", "·", "*", "⋅", "*", "µ", "u", "μ", "u",
 	"°C", "degC", "°F", "degF", "℃", "degC", "℉", "degF", "°", "deg",
 	"″", `"`, "”", `"`,
-)
+}
+
+// plainSpelling turns pasted signs into those of the unit names.
+var plainSpelling = strings.NewReplacer(pastedSigns...)
 
 // findUnit finds a unit of the kind by its name or another spelling of it.
 func findUnit(kind Kind, word string) (unit, bool) {

@@ -10,10 +10,10 @@ import (
 	"boremend/engine/quantity"
 )
 
-// Drafted are gaps for which a bore was looked for, and the file that it was
+// Drafted are blanks for which a bore was looked for, and the file that it was
 // written to.
 type Drafted struct {
-	Gaps     []audit.Gap `json:"gaps"`
+	Blanks     []audit.Blank `json:"blanks"`
 	Found    bool        `json:"found"`
 	File     string      `json:"draft,omitempty"`
 	WasThere bool        `json:"was_there"` // a file of that name, which was left alone
@@ -25,7 +25,7 @@ func Coverage(book string, c audit.Coverage, drafts []Drafted, all bool) *Page {
 	held := coverageCounts(c)
 	p.Title(book + ": " + exercisedTitle(c))
 	text := fmt.Sprintf("%s looked at in %s: %d were seen to hold and to fail. %s were seen to decide both ways.",
-		counted(len(c.Questions), "condition"), counted(c.Cases, "bore"), held.conditions, fmt.Sprintf("%d of %s in them", held.asked, counted(held.of, "comparison")))
+		counted(len(c.Statements), "condition"), counted(c.Cases, "bore"), held.conditions, fmt.Sprintf("%d of %s in them", held.asked, counted(held.of, "comparison")))
 	if c.Unjudged > 0 {
 		text += fmt.Sprintf(" Of %s nothing is expected.", counted(c.Unjudged, "bore"))
 	}
@@ -33,10 +33,10 @@ func Coverage(book string, c audit.Coverage, drafts []Drafted, all bool) *Page {
 	if c.Stopped {
 		p.Para("Stopped early: the list of what is missing is not whole.")
 	}
-	gapList(p, c.Gaps, all)
+	blankList(p, c.Blanks, all)
 	draftList(p, drafts)
 	if all {
-		conditionTable(p, c.Questions)
+		conditionTable(p, c.Statements)
 	}
 	p.Heading("What was looked for")
 	p.Para("Each condition of a rule or caution, and each yes-or-no fact that is worked out, holding and failing; and each comparison in it deciding alone, both by holding and by failing: had it come out the other way, so had the whole. What cannot happen within the ranges of the facts is left out, where that could be shown.")
@@ -44,16 +44,16 @@ func Coverage(book string, c audit.Coverage, drafts []Drafted, all bool) *Page {
 }
 
 func exercisedTitle(c audit.Coverage) string {
-	if len(c.Gaps) == 0 && !c.Stopped {
+	if len(c.Blanks) == 0 && !c.Stopped {
 		return "the cases exercise all that can happen"
 	}
-	return counted(len(c.Gaps), "thing") + " that no case exercises"
+	return counted(len(c.Blanks), "thing") + " that no case exercises"
 }
 
 type coverageSum struct{ conditions, asked, of int }
 
 func coverageCounts(c audit.Coverage) (sum coverageSum) {
-	for _, q := range c.Questions {
+	for _, q := range c.Statements {
 		if q.Holds > 0 && q.Fails > 0 {
 			sum.conditions++
 		}
@@ -67,22 +67,22 @@ func coverageCounts(c audit.Coverage) (sum coverageSum) {
 	return sum
 }
 
-// gapList lists what no case exercises, by the declaration where it stands.
-func gapList(p *Page, gaps []audit.Gap, all bool) {
-	if len(gaps) == 0 {
+// blankList lists what no case exercises, by the declaration where it stands.
+func blankList(p *Page, blanks []audit.Blank, all bool) {
+	if len(blanks) == 0 {
 		return
 	}
 	p.Heading("No case in which ...")
 	places, left := 0, 0
-	for i, g := range gaps {
-		if i == 0 || g.Name != gaps[i-1].Name || g.Key != gaps[i-1].Key {
+	for i, g := range blanks {
+		if i == 0 || g.Name != blanks[i-1].Name || g.Key != blanks[i-1].Key {
 			places++
 			if all || places <= mostPlaces {
 				p.Item("-", fmt.Sprintf("%s:%d, %s %s", g.File, g.Line, g.Declares, g.Name))
 			}
 		}
 		if all || places <= mostPlaces {
-			p.Detail("... " + GapFilled(g) + ".")
+			p.Detail("... " + BlankFilled(g) + ".")
 		} else {
 			left++
 		}
@@ -92,8 +92,8 @@ func gapList(p *Page, gaps []audit.Gap, all bool) {
 	}
 }
 
-// GapFilled says what happens at a bore that fills the gap.
-func GapFilled(g audit.Gap) string {
+// BlankFilled says what happens at a bore that fills the blank.
+func BlankFilled(g audit.Blank) string {
 	whole := "it"
 	if g.Key == "assume" {
 		whole = "its assumption"
@@ -107,12 +107,12 @@ func GapFilled(g audit.Gap) string {
 	return "`" + g.Asked + "` " + g.Want
 }
 
-// GapsFilled lists what happens at a bore that fills gaps, one on a line.
-func GapsFilled(gaps []audit.Gap) string {
-	lines := make([]string, len(gaps))
-	for i, g := range gaps {
-		lines[i] = "- " + GapFilled(g)
-		if g.Name != gaps[0].Name {
+// BlanksFilled lists what happens at a bore that fills blanks, one on a line.
+func BlanksFilled(blanks []audit.Blank) string {
+	lines := make([]string, len(blanks))
+	for i, g := range blanks {
+		lines[i] = "- " + BlankFilled(g)
+		if g.Name != blanks[0].Name {
 			lines[i] += " (" + g.Name + ")"
 		}
 	}
@@ -140,7 +140,7 @@ func draftList(p *Page, drafts []Drafted) {
 	for _, d := range drafts {
 		switch {
 		case !d.Found:
-			missing += len(d.Gaps)
+			missing += len(d.Blanks)
 		case d.WasThere:
 			p.Item("-", d.File+" is there already, and was left alone.")
 		default:

@@ -73,7 +73,7 @@ func survivors(p *Page, list []audit.Survivor, all bool) {
 		if i == 0 || s.Name != list[i-1].Name || s.Declares != list[i-1].Declares {
 			places++
 			if all || places <= mostPlaces {
-				p.Item("-", place(s))
+				p.Item("-", editPlace(s))
 			}
 		}
 		if all || places <= mostPlaces {
@@ -87,8 +87,8 @@ func survivors(p *Page, list []audit.Survivor, all bool) {
 	}
 }
 
-// place says where an edit is, and what a case should pin to notice it.
-func place(s audit.Survivor) string {
+// editPlace says where an edit is, and what a case should pin to notice it.
+func editPlace(s audit.Survivor) string {
 	text := fmt.Sprintf("%s:%d", s.File, s.Line)
 	if s.Declares != "rulebook" {
 		text += ", " + s.Declares + " " + s.Name
