@@ -149,14 +149,15 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
                kind, unit, means, list, choices, default}], outputs}]}
   rulebook check  {rulebook, facts, limits, methods, rules, cautions}
-  rulebook coverage  {rulebook, cases, unjudged, questions [{declares: rule|caution|fact,
+  rulebook coverage  {rulebook, cases, unjudged, statements [{declares: rule|caution|fact,
                name, key: if|from|assume, text, file, line, holds, fails, unknown,
                comparisons [{text, holds, fails, unknown, held_and_decided,
-               failed_and_decided}]}], gaps [{declares, name, key, file, line,
-               comparison, number, want: holds|fails, decides}], stopped, drafts [{gaps,
-               found, draft, was_there}]}. The counts are of bores; unjudged bores
-               expect nothing. comparison is empty for the whole condition; decides: it
-               was seen, but never decided alone. drafts is there with --write.
+               failed_and_decided}]}], blanks [{declares, name, key, file,
+               line, comparison, number, want: holds|fails, decides}], stopped, drafts
+               [{blanks, found, draft, was_there}]}. blanks is what no case exercises.
+               The counts are of bores; unjudged bores expect nothing. comparison is
+               empty for the whole condition; decides: it was seen, but never decided
+               alone. drafts is there with --write.
   rulebook mutate  {rulebook, cases, edits, refused, tried, noticed, not_noticed,
                change_nothing, score, stopped, failing [case], kinds [{kind, noticed,
                not_noticed, change_nothing}], survivors [{declares, name, key, value,

@@ -14,9 +14,9 @@ import (
 // Draft is a bore that fills blanks, found by the engine and not yet judged by
 // anybody.
 type Draft struct {
-	Blanks     []Blank  // the one that it was looked for, and others that it fills as well
-	From     string // the case that it was made from
-	Changed  []int  // facts that differ from it
+	Blanks   []Blank // the one that it was looked for, and others that it fills as well
+	From     string  // the case that it was made from
+	Changed  []int   // facts that differ from it
 	Findings engine.Findings
 	Found    bool // false: none was found in the effort allowed
 }
@@ -81,7 +81,7 @@ func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, blanks []B
 // blank filled, with the changes made.
 type seeker struct {
 	book    *engine.Rulebook
-	blank     Blank
+	blank   Blank
 	state   *engine.State
 	facts   []int
 	values  [][]value

@@ -13,10 +13,10 @@ import (
 // Drafted are blanks for which a bore was looked for, and the file that it was
 // written to.
 type Drafted struct {
-	Blanks     []audit.Blank `json:"blanks"`
-	Found    bool        `json:"found"`
-	File     string      `json:"draft,omitempty"`
-	WasThere bool        `json:"was_there"` // a file of that name, which was left alone
+	Blanks   []audit.Blank `json:"blanks"`
+	Found    bool          `json:"found"`
+	File     string        `json:"draft,omitempty"`
+	WasThere bool          `json:"was_there"` // a file of that name, which was left alone
 }
 
 // Coverage lays out what the cases exercise, and what they do not.
