@@ -23,6 +23,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 	job := schema.Entry(jobKeys, map[string]*schema.Schema{
 		"job": schema.Text(), "about": schema.Text(), "invented": schema.YesNo(), "units": schema.OneWord(unitWords...),
 		"facts":  {Ref: "#/$defs/facts"},
+		"prices": pricesSchema(),
 		"bores":  {Type: "array", MinItems: 1, Items: boreSchema()},
 		"expect": {Type: "object", Additional: expectSchema(book)},
 	})
@@ -41,8 +42,13 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 func boreSchema() *schema.Schema {
 	readings := &schema.Schema{Ref: "#/$defs/readings"}
 	return schema.Entry(boreKeys, map[string]*schema.Schema{
-		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "readings": readings, "as_bored": readings,
+		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings,
 	})
+}
+
+func pricesSchema() *schema.Schema {
+	amount := schema.Quantity(quantity.Money, true)
+	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": amount, "downtime_cost": amount})
 }
 
 func readingSchema() *schema.Schema {

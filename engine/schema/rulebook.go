@@ -27,7 +27,11 @@ type Named struct {
 func Rulebook(book *engine.Rulebook, catalogue Catalogue) []Named {
 	w := &writer{book: book, catalogue: catalogue, words: engine.FixedWords()}
 	var all []Named
-	for _, form := range engine.Forms() {
+	forms := engine.Forms()
+	if len(book.Over) > 0 {
+		forms = engine.OverlayForms()
+	}
+	for _, form := range forms {
 		name := strings.TrimSuffix(path.Base(form.File), ".yaml")
 		if name == "*" {
 			name = path.Dir(form.File)
@@ -48,8 +52,14 @@ type writer struct {
 func (w *writer) file(name string, form engine.Form) *Schema {
 	entry := Entry(form.Keys, w.values(name))
 	w.together(name, entry)
+	if form.Changes != nil {
+		entry = &Schema{AnyOf: []*Schema{Entry(form.Changes, w.values(name)), entry}}
+	}
 	whole := entry
-	if form.List {
+	switch {
+	case form.List && len(w.book.Over) > 0: // a file with comments only is nothing
+		whole = &Schema{AnyOf: []*Schema{List(entry), {Type: "null"}}}
+	case form.List:
 		whole = List(entry)
 	}
 	whole.Dialect, whole.Title, whole.Description = Dialect, form.File+" of a boremend rulebook", form.Means
@@ -79,6 +89,8 @@ func (w *writer) values(name string) map[string]*Schema {
 			"title": Text(), "edition": Text(), "narrow": Number(ptr(0), nil, 0),
 			"fallback": SomeWord(w.book.MethodNames()...),
 			"subjects": List(SomeWord(w.subjects()...)), "steps": List(Text()),
+			"over": Text(), "over_edition": Text(),
+			"off": List(Entry(engine.OffKeys(), map[string]*Schema{"rule": Text(), "because": Text(), "was": Text()})),
 		}
 	case "facts":
 		return map[string]*Schema{
@@ -88,12 +100,13 @@ func (w *writer) values(name string) map[string]*Schema {
 			"range":   {Type: "array", Items: Text(), MinItems: 2, MaxItems: 2},
 			"tier":    count(), "minutes": Number(nil, nil, 0), "change": OneWord(w.words.Changes...),
 			"ask": Text(), "how": Text(), "tool": Text(), "if_guessed": Text(), "give_or_take": Text(),
-			"from": Text(), "assume": Text(), "at_least": SomeWord(w.facts()...),
+			"from": Text(), "assume": Text(), "at_least": SomeWord(w.facts()...), "was": Text(),
 		}
 	case "limits":
 		return map[string]*Schema{
 			"limit": plainName(factName), "is": anyQuantity(), "means": Text(), "source": sources(),
 			"trust": OneWord(w.words.Trusts...), "kind": OneWord(quantity.KindNames()...),
+			"was": anyQuantity(),
 		}
 	case "methods":
 		return map[string]*Schema{

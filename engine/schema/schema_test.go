@@ -33,9 +33,14 @@ func house(t testing.TB) *engine.Rulebook {
 // compiled are the schemas by name, in a validator that others wrote.
 func compiled(t testing.TB, catalogue schema.Catalogue) map[string]*jsonschema.Schema {
 	t.Helper()
+	return compiledFor(t, house(t), catalogue)
+}
+
+func compiledFor(t testing.TB, book *engine.Rulebook, catalogue schema.Catalogue) map[string]*jsonschema.Schema {
+	t.Helper()
 	out := map[string]*jsonschema.Schema{}
 	c := jsonschema.NewCompiler()
-	for _, named := range schema.Rulebook(house(t), catalogue) {
+	for _, named := range schema.Rulebook(book, catalogue) {
 		text, err := named.Is.Text()
 		if err != nil {
 			t.Fatal(err)
