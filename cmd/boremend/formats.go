@@ -217,11 +217,12 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                empty for the whole condition; decides: it was seen, but never decided
                alone. drafts is there with --write.
   rulebook mutate  {rulebook, cases, edits, refused, tried, noticed, not_noticed,
-               change_nothing, score, stopped, failing [case], kinds [{kind, noticed,
-               not_noticed, change_nothing}], survivors [{declares, name, key, value,
+               no_effect, score, stopped, failing [case], kinds [{kind, noticed,
+               not_noticed, no_effect}], survivors [{declares, name, key, value,
                kind, old, new, file, line, pin [rule]}]}. score is noticed of all that
-               were tried and are not shown to change nothing. value is what would stand
-               under key; without a key the declaration is taken away.
+               were tried and are not shown to be without effect on every advice; of
+               those only the sizing sheets may read something else. value is what would
+               stand under key; without a key the declaration is taken away.
 
   intake       asks and saves, then writes what advise JOB would; the questions go to
                standard error. It keeps the comments of the job file, and writes an

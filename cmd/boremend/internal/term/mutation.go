@@ -33,7 +33,7 @@ func Mutation(book string, m audit.Mutation, all bool) *Page {
 	}
 	survivors(p, m.Survivors, all)
 	p.Heading("How this was found")
-	p.Para("Edits were made one at a time, in memory only, and the cases replayed. An edit is noticed when something expected of a bore is no longer so. Whether an advice is provisional or touchy was not looked at. A threshold was moved by the give-or-take of the fact that it is compared with; where that has none, by 5 %. Points were moved by half a point.")
+	p.Para("Edits were made one at a time, in memory only, and the cases replayed. An edit is noticed when something expected of a bore is no longer so. Whether an advice is provisional or touchy was not looked at. A threshold was moved by the give-or-take of the fact that it is compared with; where that has none, by 5 %. Points were moved by half a point. A limit that only the sizing sheets read has no effect on an advice.")
 	return p
 }
 
@@ -43,7 +43,7 @@ func percentDown(share float64) string {
 }
 
 func mutationCounts(p *Page, m audit.Mutation) {
-	text := fmt.Sprintf("%s tried with %s: %d noticed, %d not noticed, %d shown to change nothing and left out.",
+	text := fmt.Sprintf("%s tried with %s: %d noticed, %d not noticed, %d shown to have no effect on any advice and left out.",
 		counted(m.Tried, "edit"), counted(m.Cases, "bore"), m.Noticed, m.NotNoticed, m.Equivalent)
 	if m.Refused > 0 {
 		text += fmt.Sprintf(" Another %d could not be loaded, and so cannot slip in.", m.Refused)
