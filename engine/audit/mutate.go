@@ -163,7 +163,7 @@ func (r *replay) all(ctx context.Context, report Report) (stopped bool) {
 	tried := 0
 	for n := range done {
 		tried += n
-		report(tried, len(r.edits))
+		report.tell(tried, len(r.edits))
 	}
 	return slices.Contains(r.fates, untried)
 }

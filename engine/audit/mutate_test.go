@@ -87,7 +87,7 @@ func TestMutateLeavesOutWhatChangesNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	m := audit.Mutate(context.Background(), varied, nil, nobody)
+	m := audit.Mutate(context.Background(), varied, nil, nil)
 	if m.Equivalent == 0 || m.Score != 0 || m.Noticed != 0 {
 		t.Errorf("%d change nothing, score %g", m.Equivalent, m.Score)
 	}

@@ -43,7 +43,7 @@ func Seek(ctx context.Context, book *engine.Rulebook, list []Case, g Blank) Draf
 			if ctx.Err() != nil {
 				return Draft{Blanks: []Blank{g}}
 			}
-			if k.tries = i; try(c) && k.confirmed(c) {
+			if k.base = i; try(c) && k.confirmed(c) {
 				return k.found
 			}
 		}
@@ -72,7 +72,7 @@ func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, blanks []B
 			break
 		}
 		drafts = append(drafts, d)
-		report(i+1, len(blanks))
+		report.tell(i+1, len(blanks))
 	}
 	return drafts
 }
@@ -87,7 +87,7 @@ type seeker struct {
 	values  [][]value
 	changed []change
 	found   Draft
-	tries   int
+	base    int // number of the case at hand
 }
 
 // value is a number, a word, or unknown.
@@ -186,7 +186,7 @@ func (k *seeker) from(first int, before []change) bool {
 
 // two changes two facts.
 func (k *seeker) two(c Case) bool {
-	if k.tries >= seekBases {
+	if k.base >= seekBases {
 		return false
 	}
 	k.state.Load(c.Findings)
@@ -206,7 +206,7 @@ func (k *seeker) two(c Case) bool {
 
 // several changes some facts by chance.
 func (k *seeker) several(c Case, chance *rand.Rand) bool {
-	if k.tries >= seekBases || len(k.facts) == 0 {
+	if k.base >= seekBases || len(k.facts) == 0 {
 		return false
 	}
 	for range seekDraws / seekBases {
