@@ -114,6 +114,18 @@ func TestReadProblems(t *testing.T) {
 		{"not a number", "job: a\nbores: [{bore: x, facts: {finish_bore: ‸.nan}}]", ""},
 		{"too large", "job: a\nbores: [{bore: x, facts: {finish_bore: ‸1e308 mm}}]", "finish_bore cannot be 1e308 mm (between 10 mm and 600 mm, or unknown)"},
 		{"units", "job: a\nunits: ‸furlong\nbores: [{bore: x}]", `"furlong" is not one of the choices (one of mm, inch, in)`},
+		{"photo out of the folder", "job: a\nphotos: [{file: ‸../x.jpg, shows: x}]\nbores: [{bore: x}]", `"../x.jpg" leads out of the folder of the job (put the photograph beside the job file or in a folder below it, and write its name as photos/left-ear.jpg)`},
+		{"photo out by a detour", "job: a\nphotos: [{file: ‸a/../../x.jpg, shows: x}]\nbores: [{bore: x}]", ""},
+		{"photo at the root", "job: a\nbores: [{bore: x, photos: [{file: ‸/etc/x.jpg, shows: x}]}]", ""},
+		{"photo on a drive", "job: a\nbores: [{bore: x, photos: [{file: ‸'C:/x.jpg', shows: x}]}]", ""},
+		{"photo on the web", "job: a\nbores: [{bore: x, photos: [{file: ‸'https://x/x.jpg', shows: x}]}]", ""},
+		{"photo with backslash", "job: a\nbores: [{bore: x, photos: [{file: ‸'a\\x.jpg', shows: x}]}]", `"a\\x.jpg" has a backslash (write folders with /, as photos/left-ear.jpg)`},
+		{"photo with a zero", "job: a\nbores: [{bore: x, photos: [{file: ‸\"a\\0.jpg\", shows: x}]}]", ""},
+		{"photo turned round", "job: a\nbores: [{bore: x, photos: [{file: ‸\"a\\u202egpj.jpg\", shows: x}]}]", ""},
+		{"photo with detour", "job: a\nbores: [{bore: x, photos: [{file: ‸./x.jpg, shows: x}]}]", `"./x.jpg" is not the plain name of a file (leave out ./, // and a / at the end)`},
+		{"photo of another kind", "job: a\nbores: [{bore: x, photos: [{file: ‸x.heic, shows: x}]}]", `"x.heic" is neither a JPEG nor a PNG by its name (name a file that ends in .jpg, .jpeg or .png; save other kinds as JPEG)`},
+		{"photo without words", "job: a\nbores: [{bore: x, photos: [‸{file: x.jpg}]}]", ""},
+		{"photo key", "job: a\nbores: [{bore: x, photos: [{file: x.jpg, ‸show: x, shows: y}]}]", `unknown key "show" (did you mean shows?)`},
 		{"anchor", "job: &a b\nbores: [{bore: ‸*a}]", ""},
 	}
 	book := house(t)

@@ -12,6 +12,7 @@ var jobKeys = document.Keys{
 	{Name: "units", Means: "The unit of lengths that are written without one: mm or inch."},
 	{Name: "facts", Means: "What holds for every bore of the job. A bore may say otherwise."},
 	{Name: "prices", Means: "What is known of money, for every bore. It changes no advice."},
+	{Name: "photos", Means: "Photographs of the whole job, for the papers."},
 	{Name: "bores", Needed: true, Means: "The worn bores, one entry each."},
 	{Name: "expect", Means: "In a worked case: the advice that a careful hand expects, by the name of the bore."},
 }
@@ -22,6 +23,7 @@ var boreKeys = document.Keys{
 	{Name: "prices", Means: "What is known of money, for this bore."},
 	{Name: "readings", Means: "Measurements in the bore as it was found."},
 	{Name: "as_bored", Means: "Measurements after the cut."},
+	{Name: "photos", Means: "Photographs of this bore, for the papers."},
 }
 
 var priceKeys = document.Keys{

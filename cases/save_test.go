@@ -59,8 +59,9 @@ func TestWriteAnyJob(t *testing.T) {
 			job.Units = quantity.Inch
 		}
 		for _, name := range rapid.SliceOfNDistinct(word, 1, 4, rapid.ID).Draw(t, "bores") {
-			job.Bores = append(job.Bores, cases.Bore{Name: name, Findings: anyFindings(t, book)})
+			job.Bores = append(job.Bores, cases.Bore{Name: name, Findings: anyFindings(t, book), Photos: anyPhotos(t, word)})
 		}
+		job.Photos = anyPhotos(t, word)
 		text, err := cases.Write(job, book)
 		if err != nil {
 			t.Fatalf("%v", err)
@@ -78,6 +79,16 @@ func TestWriteAnyJob(t *testing.T) {
 			t.Fatalf("%s\n%s", diff, text)
 		}
 	})
+}
+
+// anyPhotos draws photographs with names that may be used.
+func anyPhotos(t *rapid.T, word *rapid.Generator[string]) []cases.Photo {
+	file := rapid.StringMatching(`([a-zäß#{}, -]{1,6}/)?[!-.;-Z_-~ä]{1,8}\.(jpg|JPEG|png)`)
+	var photos []cases.Photo
+	for range rapid.IntRange(0, 2).Draw(t, "photos") {
+		photos = append(photos, cases.Photo{File: file.Draw(t, "file"), Shows: word.Draw(t, "shows")})
+	}
+	return photos
 }
 
 // anyFindings draws findings that do not contradict each other: facts that must

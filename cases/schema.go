@@ -24,6 +24,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 		"job": schema.Text(), "about": schema.Text(), "invented": schema.YesNo(), "units": schema.OneWord(unitWords...),
 		"facts":  {Ref: "#/$defs/facts"},
 		"prices": pricesSchema(),
+		"photos": {Ref: "#/$defs/photos"},
 		"bores":  {Type: "array", MinItems: 1, Items: boreSchema()},
 		"expect": {Type: "object", Additional: expectSchema(book)},
 	})
@@ -33,6 +34,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 	job.Defs = schema.Properties{
 		{Name: "facts", Is: facts},
 		{Name: "readings", Is: schema.List(readingSchema())},
+		{Name: "photos", Is: photosSchema()},
 		{Name: "facts_with_units", Is: withUnit},
 		{Name: "readings_with_units", Is: schema.List(readingValues(false))},
 	}
@@ -42,13 +44,19 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 func boreSchema() *schema.Schema {
 	readings := &schema.Schema{Ref: "#/$defs/readings"}
 	return schema.Entry(boreKeys, map[string]*schema.Schema{
-		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings,
+		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings, "photos": {Ref: "#/$defs/photos"},
 	})
 }
 
 func pricesSchema() *schema.Schema {
 	amount := schema.Quantity(quantity.Money, true)
 	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": amount, "downtime_cost": amount})
+}
+
+func photosSchema() *schema.Schema {
+	photos := schema.List(schema.Entry(photoKeys, map[string]*schema.Schema{"file": schema.Text(), "shows": schema.Text()}))
+	photos.MaxItems = mostPhotos
+	return photos
 }
 
 func readingSchema() *schema.Schema {

@@ -16,6 +16,10 @@ A JOB FILE says what was found at each worn bore of one visit:
       facts: {finish_bore: 110 mm, worn_max: 114.2 ±0.05 mm, edge_distance: unknown}
       readings: [{depth: 10 mm, clock: 0, diameter: 113.9 mm}]
       as_bored: []               # the same form, after the cut
+      photos: [{file: left-ear.jpg, shows: the worn side}]   # also beside job:
+
+Photographs are JPEG or PNG files beside the job file or in folders below it. The
+papers show them upright and small, without place, time or camera.
 
 A job, or a bore, may say what it knows of money, in the currency of the rates:
 
@@ -173,6 +177,12 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                what goes by the job or the line is shared in equal parts by the bores
                that need it. A wide line stands for a size that is not known.
   price --counts  {counts: [{count, means}]}: what items of rates can go by.
+  sheet JOB    {job, rulebook, date, papers: [{for: customer|shop, title, subject, foot,
+               mark, page, date, blocks: [one of {heading}, {para}, {list}, {checks},
+               {pairs}, {table}, {note}, {answer}, {figure}, {photo}, {blanks},
+               {signatures}, {working}, {page_break}]}], files}. Texts are as printed; an
+               empty cell is there to be written in. files are those written: none with
+               --format json, unless --out names a folder.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
                warnings}. value is a number, a word, or an array for a list.

@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -34,22 +33,33 @@ func mayReplace(path, mark string) error {
 // replaceFile writes a file so that whoever looks at its name finds the old one
 // or the new one whole, whatever happens meanwhile.
 func replaceFile(path string, text []byte) error {
-	part, err := os.CreateTemp(filepath.Dir(path), ".boremend-*.part")
-	if err != nil {
-		return useError{path + " cannot be written: " + cause(err), "choose a folder that is there and can be written to"}
-	}
-	_, err = part.Write(text)
-	for _, step := range []func() error{func() error { return part.Chmod(0o644) }, part.Sync, part.Close} {
-		err = errors.Join(err, step())
+	part := filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".part")
+	err := writeWhole(part, text)
+	if err == nil {
+		err = os.Rename(part, path)
 	}
 	if err == nil {
-		err = os.Rename(part.Name(), path)
+		return nil
 	}
+	says := cause(err)
+	if left := os.Remove(part); left != nil && !errors.Is(left, fs.ErrNotExist) {
+		says += "; and " + part + " is left: " + cause(left)
+	}
+	return useError{path + " cannot be written: " + says, "choose a folder that is there, has room and can be written to; what was there is as it was"}
+}
+
+// writeWhole writes a new file and sees it safely on the disk. What an earlier
+// run may have left under its name is taken away first.
+func writeWhole(path string, text []byte) error {
+	if err := os.Remove(path); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if err != nil {
-		err = errors.Join(err, os.Remove(part.Name()))
-		return useError{fmt.Sprintf("%s cannot be written: %s", path, cause(err)), "make room or choose another folder; what was there is as it was"}
+		return err
 	}
-	return nil
+	_, err = f.Write(text)
+	return errors.Join(err, f.Sync(), f.Close())
 }
 
 // cause is what the system said, without the call that it was said to.

@@ -112,7 +112,7 @@ func EarFound(in Ear) (Drawing, error) {
 	labels = append(labels,
 		label{lines: []string{"worn hole", "largest " + v.WornMax.text(v.Units), "smallest " + v.WornMin.text(v.Units)},
 			target: v.onHole(hole, 60)},
-		label{lines: []string{"size as new", shown(v.FinishBore.MM, v.Units)}, target: onCircle(v.round, 115)})
+		label{lines: []string{"size as built", shown(v.FinishBore.MM, v.Units)}, target: onCircle(v.round, 115)})
 	labels = append(labels, v.loadLabel()...)
 	v.column(v.edge, 1, labels...)
 	v.foot(v.scale, v.Units, 0, v.foundNotes(times)...)
@@ -245,7 +245,7 @@ func (v *earView) edgeNote() string {
 }
 
 func (v *earView) foundWords() string {
-	words := "The ear seen along its bore, as found: as new " + shown(v.FinishBore.MM, v.Units) +
+	words := "The ear seen along its bore, as found: as built " + shown(v.FinishBore.MM, v.Units) +
 		", largest diameter " + v.WornMax.text(v.Units) + ", smallest " + v.WornMin.text(v.Units) +
 		", edge distance " + v.EdgeDistance.text(v.Units) + "."
 	if v.WallNow.Known {

@@ -56,7 +56,7 @@ func (v *earView) boreLabels(bore float64) []label {
 	cut := shown(v.NewBore.MM, v.Units)
 	switch v.Made {
 	case "":
-		return []label{{lines: []string{"bored for the bigger pin", cut}, target: at60}, {lines: []string{"size as new", finish}, target: at115}}
+		return []label{{lines: []string{"bored for the bigger pin", cut}, target: at60}, {lines: []string{"size as built", finish}, target: at115}}
 	case "weld":
 		return []label{{lines: []string{"cut before welding", cut}, target: at60}, {lines: []string{"bored back to", finish}, target: at115}}
 	}

@@ -18,10 +18,11 @@ type Length struct {
 // MM is a known length.
 func MM(mm float64) Length { return Length{MM: mm, Known: true} }
 
-// The lengths that can be drawn: a tenth of a micrometre to a hundred metres.
+// The lengths that can be drawn: a tenth of a micrometre to 25 metres, for which
+// there is a scale.
 const (
 	leastMM = 1e-4
-	mostMM  = 1e5
+	mostMM  = 25_000
 )
 
 // shown writes a length for the reader.

@@ -2,6 +2,7 @@ package draw
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine/quantity"
 )
@@ -37,10 +38,11 @@ type Section struct {
 	PlayLeft     Length // side play of the whole joint after it
 	Shoulder     *Shoulder
 	Screws       *Screws
+	Notes        []string // said first
 }
 
 const (
-	sectionRoomWide = 62.0
+	sectionRoomWide = 56.0
 	sectionRoomHigh = 84.0
 	// What is too narrow to be told from a line is drawn wider, and the drawing
 	// says so.
@@ -73,11 +75,11 @@ func DrawSection(in Section) (Drawing, error) {
 	v.ear()
 	v.sleeve()
 	v.matingPart()
-	v.segment(centre, at(-4, 0), at(max(v.width, v.face, v.mate)+matePaper+3, 0))
 	right := max(v.width, v.face)
 	if v.mate > 0 {
 		right = v.mate + matePaper
 	}
+	v.segment(centre, at(-4, 0), at(right+4, 0))
 	left := v.column(0, -1, v.diameters()...)
 	notes := v.column(right, 1, v.parts()...)
 	v.rows(min(v.foot, left.Y0, notes.Y0)-4, v.lengths()...)
@@ -106,8 +108,13 @@ func (in Section) view() (*sectionView, error) {
 		return nil, err
 	}
 	v := &sectionView{sheet: s, Section: in}
-	high := in.EdgeDistance.MM + in.NewBore.MM/2 + 0.7*(in.EdgeDistance.MM-in.NewBore.MM/2)
-	v.scale = fitting(in.EarWidth.MM+in.SideGap.MM, high, sectionRoomWide-matePaper, sectionRoomHigh)
+	up, down := in.EdgeDistance.MM, in.NewBore.MM/2+0.7*(in.EdgeDistance.MM-in.NewBore.MM/2)
+	wide := in.EarWidth.MM + in.SideGap.MM
+	if s := in.Shoulder; s != nil {
+		up, down = max(up, s.OD.MM/2), max(down, s.OD.MM/2)
+		wide = in.EarWidth.MM + max(in.SideGap.MM, s.Thickness.MM)
+	}
+	v.scale = fitting(wide, up+down, sectionRoomWide-matePaper, sectionRoomHigh)
 	v.measure()
 	return v, nil
 }
@@ -284,7 +291,7 @@ func (v *sectionView) lengths() []row {
 }
 
 func (v *sectionView) below() {
-	notes := []string{}
+	notes := slices.Clone(v.Notes)
 	if len(v.widened) > 0 {
 		notes = append(notes, "Drawn wider than it is, so that it shows: "+listed(v.widened)+".")
 	}

@@ -141,10 +141,11 @@ func (s *sheet) finish(name, title, words string) Drawing {
 		m.box = canvas.Rect{X0: m.box.X0 - b.X0, Y0: m.box.Y0 - b.Y0, X1: m.box.X1 - b.X0, Y1: m.box.Y1 - b.Y0}
 		m.where = at(m.where.X-b.X0, m.where.Y-b.Y0)
 		if m.path != nil {
-			m.path = m.path.Translate(-b.X0, -b.Y0)
+			m.path = m.path.Copy().Translate(-b.X0, -b.Y0) // several marks may share a path
 		}
 		s.put(ctx, *m)
 	}
+	fonts.Put(s.font)
 	return Drawing{Name: name, Title: title, Words: words, Canvas: c, marks: s.marks}
 }
 
@@ -200,4 +201,18 @@ func (s *sheet) head(word string, width float64) string {
 		n--
 	}
 	return string(runes[:n])
+}
+
+// heading breaks a title into two lines at most; what is left of a longer one is
+// cut.
+func (s *sheet) heading(title string, width float64) []string {
+	lines := s.wrap(title, width)
+	if len(lines) <= 2 {
+		return lines
+	}
+	last := []rune(lines[1])
+	for s.width(string(last)+"…", small) > width {
+		last = last[:len(last)-1]
+	}
+	return []string{lines[0], string(last) + "…"}
 }
