@@ -93,14 +93,20 @@ func editPlace(s audit.Survivor) string {
 	if s.Declares != "rulebook" {
 		text += ", " + s.Declares + " " + s.Name
 	}
-	switch others := len(s.Pin) - mostPins; {
-	case s.Declares == "rule", s.Declares == "caution", len(s.Pin) == 0:
-	case others > 1:
-		text += fmt.Sprintf(" (pin %s or one of %d others)", strings.Join(s.Pin[:mostPins], ", "), others)
-	default:
-		text += " (pin " + strings.Join(s.Pin, ", ") + ")"
+	if s.Declares != "fact" && s.Declares != "limit" {
+		return text
 	}
-	return text
+	pins := s.Pin
+	if s.Declares == "fact" {
+		pins = append([]string{"its value"}, pins...)
+	}
+	switch others := len(pins) - mostPins; {
+	case len(pins) == 0:
+		return text + " (pin a fact that follows from it)"
+	case others > 1:
+		return text + fmt.Sprintf(" (pin %s or one of %d others)", strings.Join(pins[:mostPins], ", "), others)
+	}
+	return text + " (pin " + strings.Join(pins, ", ") + ")"
 }
 
 // mostPins is how many rules are named for one place.
