@@ -120,7 +120,7 @@ func (b *Rulebook) Advise(bore string, found Findings, units quantity.System) Ad
 	missing := s.Missing()
 	a := Advice{
 		Bore:     bore,
-		Chosen:   s.chosen(d, missing, found),
+		Chosen:   s.chosen(d, missing, s.Touchy(found)),
 		Missing:  b.names(missing.Facts),
 		Facts:    s.facts(found, units),
 		Cautions: s.cautions(d.Method, units),
@@ -150,8 +150,8 @@ func (b *Rulebook) rank(m MethodStanding, d Decision) int {
 	return rank
 }
 
-func (s *State) chosen(d Decision, missing Missing, found Findings) Chosen {
-	method, touchy := s.book.Methods[d.Method], s.Touchy(found)
+func (s *State) chosen(d Decision, missing Missing, touchy Touchy) Chosen {
+	method := s.book.Methods[d.Method]
 	c := Chosen{
 		Method: method.Name, Title: method.Title, Plain: method.Plain, Verdict: d.Verdict.String(), Points: d.Points,
 		Narrow: d.Narrow, Tie: d.Tie, Provisional: missing.Provisional, ProvisionalUnsure: missing.Unsure, Touchy: s.book.names(touchy.Facts),
@@ -233,14 +233,8 @@ func sortedKeys(set map[int]bool) []int {
 func (s *State) cautions(method int, units quantity.System) []CautionShown {
 	shown := []CautionShown{}
 	for i, c := range s.book.Cautions {
-		if !slices.Contains(c.For, method) {
-			continue
-		}
-		condition := Holds
-		if root := s.book.rulesAt + i; s.book.conditions[root] >= 0 {
-			condition = s.conditions[root]
-		}
-		if condition == Fails || condition == Unknown && c.IfUnknown != Hold {
+		condition, shows := s.caution(i, method)
+		if !shows {
 			continue
 		}
 		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, SaidIf: c.SaidIf, UntilKnown: condition == Unknown}
@@ -250,7 +244,7 @@ func (s *State) cautions(method int, units quantity.System) []CautionShown {
 		shown = append(shown, out)
 	}
 	for i, r := range s.book.Rules {
-		if r.Effect == Caution && slices.Contains(r.For, method) && r.outcome(s.conditions[i]) == Holds {
+		if s.warns(i, method) {
 			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}})
 		}
 	}
@@ -258,6 +252,23 @@ func (s *State) cautions(method int, units quantity.System) []CautionShown {
 		return slices.Index(dangers, a.Danger) - slices.Index(dangers, b.Danger)
 	})
 	return shown
+}
+
+// caution returns how the condition of a note comes out, and whether it shows
+// with a method.
+func (s *State) caution(note, method int) (condition Truth, shows bool) {
+	c := s.book.Cautions[note]
+	condition = Holds
+	if root := s.book.rulesAt + note; s.book.conditions[root] >= 0 {
+		condition = s.conditions[root]
+	}
+	return condition, slices.Contains(c.For, method) && (condition == Holds || condition == Unknown && c.IfUnknown == Hold)
+}
+
+// warns reports whether a rule warns of something at a method.
+func (s *State) warns(rule, method int) bool {
+	r := s.book.Rules[rule]
+	return r.Effect == Caution && slices.Contains(r.For, method) && r.outcome(s.conditions[rule]) == Holds
 }
 
 // CautionsFor lists the warnings that apply to a method, advised or not.

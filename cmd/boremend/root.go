@@ -120,7 +120,7 @@ func (a *app) command() *cobra.Command {
 		return useError{err.Error(), "see boremend " + strings.TrimPrefix(cmd.CommandPath(), "boremend ") + " --help"}
 	})
 	root.PersistentPreRunE = func(*cobra.Command, []string) error { return a.checkFlags() }
-	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.calcCommand(), a.rulebookCommand(), a.formatsTopic())
+	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.batchCommand(), a.calcCommand(), a.rulebookCommand(), a.formatsTopic())
 	return root
 }
 
