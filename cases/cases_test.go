@@ -10,7 +10,6 @@ import (
 
 	"boremend/cases"
 	"boremend/engine"
-	"boremend/engine/quantity"
 	"boremend/rules"
 )
 
@@ -61,7 +60,7 @@ func TestCases(t *testing.T) {
 				continue
 			}
 			t.Run(strings.TrimSuffix(path, ".yaml")+"/"+bore.Name, func(t *testing.T) {
-				for _, wrong := range bore.Expect.Check(book.Explain(bore.Name, bore.Findings, quantity.Millimetre)) {
+				for _, wrong := range bore.Expect.Check(book, bore.Findings) {
 					t.Error(wrong)
 				}
 			})

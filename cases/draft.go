@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"gopkg.in/yaml.v3"
 
@@ -201,4 +202,19 @@ func cause(err error) error {
 		return e.Err
 	}
 	return err
+}
+
+// Remark puts a remark at the end of the file, each line behind a #.
+func (d *Draft) Remark(text string) error {
+	changed := clone(d.tree)
+	lines := strings.Split(text, "\n")
+	for i, line := range lines {
+		lines[i] = strings.TrimRight("# "+line, " ")
+	}
+	changed.FootComment = strings.Join(lines, "\n")
+	out, err := encode(changed)
+	if err != nil {
+		return err
+	}
+	return d.take(out)
 }

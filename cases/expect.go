@@ -1,7 +1,6 @@
 package cases
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -21,19 +20,48 @@ type Expect struct {
 	Provisional *bool
 	Narrow      *bool    // true: narrow or touchy is said; false: the lead is not narrow
 	Cautions    []string // must be shown
+	NoCautions  []string // must not be shown
 	Holds       []string // rules that hold
 	Fails       []string // rules that fail
+	NotChecked  []string // rules that are listed as not checked
+	// What the rules say of single methods and facts.
+	Verdicts   []MethodVerdict
+	Points     []MethodPoints
+	RuledOutBy []MethodRules // these rules rule the method out, and no others
+	Demands    []MethodRules // these demands are in force, and no others
+	WorkedOut  []FactValue
 }
+
+// MethodVerdict is the verdict expected of a method.
+type MethodVerdict struct{ Method, Verdict string }
+
+// MethodRules are the rules expected to speak of a method in one way.
+type MethodRules struct {
+	Method string
+	Rules  []string
+}
+
+var verdicts = []string{engine.Go.String(), engine.Conditional.String(), engine.NoGo.String(), engine.Undecided.String()}
 
 func (r *reader) expect(n *yaml.Node) *Expect {
 	fields, _ := r.Entry(n, expectKeys)
 	methods := r.book.MethodNames()
 	rules, cautions := r.book.RuleNames(), r.book.CautionNames()
+	for _, off := range r.book.Off { // a case of the rulebook below may expect it
+		rules, cautions = append(rules, off.Rule), append(cautions, off.Rule)
+	}
 	e := &Expect{
 		Advice: r.known(fields["advice"], methods), MayStand: r.known(fields["may_stand"], methods),
 		NoGo: r.known(fields["no_go"], methods), NotAdvised: r.known(fields["not_advised"], methods),
-		Cautions: r.known(fields["cautions"], cautions),
-		Holds:    r.known(fields["holds"], rules), Fails: r.known(fields["fails"], rules),
+		Cautions: r.known(fields["cautions"], cautions), NoCautions: r.known(fields["no_cautions"], cautions),
+		Holds: r.known(fields["holds"], rules), Fails: r.known(fields["fails"], rules), NotChecked: r.known(fields["not_checked"], rules),
+		RuledOutBy: r.methodRules(fields["ruled_out_by"], rules), Demands: r.methodRules(fields["demands"], rules),
+		Points: r.methodPoints(fields["points"]), WorkedOut: r.factValues(fields["worked_out"]),
+	}
+	for method, value := range r.byMethod(fields["verdicts"]) {
+		if word, ok := r.Choice(value, verdicts...); ok {
+			e.Verdicts = append(e.Verdicts, MethodVerdict{method, word})
+		}
 	}
 	for key, into := range map[string]**bool{"provisional": &e.Provisional, "narrow": &e.Narrow} {
 		if fields[key] != nil {
@@ -56,51 +84,68 @@ func (r *reader) known(n *yaml.Node, valid []string) []string {
 	return words
 }
 
-// Check compares an explained advice with what is expected, and says what differs.
-func (e *Expect) Check(a engine.Advice) []string {
-	var wrong []string
-	differ := func(format string, args ...any) { wrong = append(wrong, fmt.Sprintf(format, args...)) }
-	if len(e.Advice) > 0 && !slices.Contains(e.Advice, a.Chosen.Method) {
-		differ("advises %s, expected %s", a.Chosen.Method, strings.Join(e.Advice, " or "))
-	}
-	for _, m := range a.Methods {
-		if slices.Contains(e.NoGo, m.Method) && m.Verdict != engine.NoGo.String() && m.Verdict != engine.Undecided.String() {
-			differ("%s is %s, expected no_go", m.Method, m.Verdict)
-		}
-	}
-	if slices.Contains(e.NotAdvised, a.Chosen.Method) {
-		differ("advises %s, which should never come first", a.Chosen.Method)
-	}
-	if e.Provisional != nil && *e.Provisional != a.Chosen.Provisional {
-		differ("provisional is %t, expected %t", a.Chosen.Provisional, *e.Provisional)
-	}
-	if e.Narrow != nil {
-		if said := a.Chosen.Narrow || len(a.Chosen.Touchy) > 0; *e.Narrow && !said {
-			differ("neither narrow nor touchy is said, expected one of them")
-		}
-		if !*e.Narrow && a.Chosen.Narrow {
-			differ("the lead is narrow, expected a clear one")
-		}
-	}
-	for _, name := range e.Cautions {
-		if !slices.ContainsFunc(a.Cautions, func(c engine.CautionShown) bool { return c.Caution == name }) {
-			differ("the caution %s is not shown", name)
-		}
-	}
-	return append(wrong, e.checkRules(a)...)
-}
-
-// checkRules compares the outcomes of single rules.
-func (e *Expect) checkRules(a engine.Advice) []string {
-	var wrong []string
-	for outcome, names := range map[engine.Truth][]string{engine.Holds: e.Holds, engine.Fails: e.Fails} {
-		for _, name := range names {
-			i := slices.IndexFunc(a.Trace, func(t engine.RuleTrace) bool { return t.Rule == name })
-			if i >= 0 && a.Trace[i].Outcome != outcome.String() {
-				wrong = append(wrong, fmt.Sprintf("the rule %s %s, expected that it %s", name, a.Trace[i].Outcome, outcome))
+// byMethod iterates over what is expected of methods, by their names.
+func (r *reader) byMethod(n *yaml.Node) func(yield func(method string, value *yaml.Node) bool) {
+	return func(yield func(string, *yaml.Node) bool) {
+		for key, value := range r.Pairs(n) {
+			if r.book.Method(key.Value) < 0 {
+				r.Report(key, document.DidYouMean(key.Value, r.book.MethodNames()), "the rulebook has no method %q", key.Value)
+				continue
+			}
+			if !yield(key.Value, value) {
+				return
 			}
 		}
 	}
-	slices.Sort(wrong)
-	return wrong
+}
+
+func (r *reader) methodRules(n *yaml.Node, rules []string) (list []MethodRules) {
+	for method, value := range r.byMethod(n) {
+		list = append(list, MethodRules{method, r.known(value, rules)})
+	}
+	return list
+}
+
+// Names lists the rules and cautions that the expectation speaks of.
+func (e *Expect) Names() []string {
+	names := slices.Concat(e.Holds, e.Fails, e.NotChecked, e.Cautions, e.NoCautions)
+	for _, list := range [][]MethodRules{e.RuledOutBy, e.Demands} {
+		for _, m := range list {
+			names = append(names, m.Rules...)
+		}
+	}
+	return names
+}
+
+// Check says what differs from the expectation at a bore with these findings.
+func (e *Expect) Check(book *engine.Rulebook, found engine.Findings) []string {
+	s := book.NewState()
+	s.Load(found)
+	c := &check{s: s, decided: s.Decide()}
+	c.state(e)
+	if e.Provisional != nil {
+		if provisional := s.Missing().Provisional; *e.Provisional != provisional {
+			c.differ("provisional is %t, expected %t", provisional, *e.Provisional)
+		}
+	}
+	if e.Narrow != nil && *e.Narrow && !c.decided.Narrow && len(s.Touchy(found).Facts) == 0 {
+		c.differ("neither narrow nor touchy is said, expected one of them")
+	}
+	return c.wrong
+}
+
+// Wrong says what differs from the expectation in a state, as far as a state
+// tells: whether an advice is provisional or touchy takes a search, and is left
+// out. Where Wrong finds something, so does Check.
+func (e *Expect) Wrong(s *engine.State) []string {
+	c := &check{s: s, decided: s.Decide()}
+	c.state(e)
+	return c.wrong
+}
+
+func joined(words []string) string {
+	if len(words) == 0 {
+		return "none"
+	}
+	return strings.Join(words, ", ")
 }

@@ -33,6 +33,7 @@ type Bore struct {
 	Findings engine.Findings
 	Readings []Reading
 	AsBored  []Reading
+	Prices   Prices
 	Expect   *Expect // only in worked cases
 }
 
@@ -82,6 +83,7 @@ type reader struct {
 	job    *Job
 	bare   string // unit of lengths written without one
 	shared *yaml.Node
+	prices Prices // of the whole job
 }
 
 func (r *reader) read() {
@@ -100,6 +102,7 @@ func (r *reader) read() {
 	for range r.Pairs(fields["facts"]) { // reports what is not a mapping
 		r.shared = fields["facts"]
 	}
+	r.prices = r.readPrices(fields["prices"], Prices{})
 	bores := r.List(fields["bores"])
 	if len(bores) == 0 && len(r.Problems()) == 0 {
 		r.Report(fields["bores"], "add an entry `- bore: NAME`", "a job needs at least one bore")
@@ -128,6 +131,7 @@ func (r *reader) bore(n *yaml.Node) {
 		}
 	}
 	b.AsBored = r.readings(fields["as_bored"])
+	b.Prices = r.readPrices(fields["prices"], r.prices)
 	r.found(&b, overlay(r.shared, fields["facts"]), fields["readings"])
 	r.job.Bores = append(r.job.Bores, b)
 }

@@ -149,35 +149,6 @@ func writeExpectations(job *Job) *yaml.Node {
 	return n
 }
 
-func writeExpect(e *Expect) *yaml.Node {
-	n := mapping()
-	for _, list := range []struct {
-		key   string
-		words []string
-	}{
-		{"advice", e.Advice}, {"may_stand", e.MayStand}, {"no_go", e.NoGo}, {"not_advised", e.NotAdvised},
-		{"cautions", e.Cautions}, {"holds", e.Holds}, {"fails", e.Fails},
-	} {
-		if len(list.words) == 0 {
-			continue
-		}
-		words := &yaml.Node{Kind: yaml.SequenceNode, Style: yaml.FlowStyle}
-		for _, w := range list.words {
-			words.Content = append(words.Content, plain(w))
-		}
-		addKey(n, list.key, words)
-	}
-	for _, said := range []struct {
-		key   string
-		value *bool
-	}{{"provisional", e.Provisional}, {"narrow", e.Narrow}} {
-		if said.value != nil {
-			addKey(n, said.key, plain(strconv.FormatBool(*said.value)))
-		}
-	}
-	return n
-}
-
 func mapping() *yaml.Node { return &yaml.Node{Kind: yaml.MappingNode} }
 
 // addKey appends a key with its value to a mapping.

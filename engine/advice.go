@@ -75,6 +75,16 @@ type MethodStanding struct {
 	Missing []string   `json:"missing"`
 }
 
+// WhyOut is the first reason that rules the method out, and empty where none does.
+func (m MethodStanding) WhyOut() string {
+	for _, r := range m.Reasons {
+		if r.Effect == RuleOut.String() && r.Outcome == Holds.String() {
+			return r.Text
+		}
+	}
+	return ""
+}
+
 // Reason is what one rule says of a method.
 type Reason struct {
 	Rule    string  `json:"rule"`
@@ -84,6 +94,7 @@ type Reason struct {
 	Source  string  `json:"source"`
 	Trust   string  `json:"trust"`
 	Points  float64 `json:"points"`
+	Of      string  `json:"of"` // title of the layer whose rule it is
 	File    string  `json:"file"`
 	Line    int     `json:"line"`
 	// IfUnknown marks a rule that counts as holding because nobody knows.
@@ -98,6 +109,7 @@ type CautionShown struct {
 	Text       string   `json:"text"`
 	Refs       []string `json:"refs"`
 	At         []string `json:"at"`
+	Of         string   `json:"of"` // title of the layer that has it
 	SaidIf     string   `json:"said_if,omitempty"`
 	UntilKnown bool     `json:"until_known,omitempty"`
 }
@@ -189,13 +201,19 @@ func (s *State) standing(m int, units quantity.System) MethodStanding {
 func (s *State) reason(r *Rule, condition Truth, units quantity.System) Reason {
 	return Reason{
 		Rule: r.Name, Effect: r.Effect.String(), Outcome: r.outcome(condition).String(), Text: r.because.fill(s, units),
-		Source: r.Source, Trust: r.Trust, Points: r.Points, File: r.File, Line: r.Line,
+		Source: r.Source, Trust: r.Trust, Points: r.Points, Of: r.Of, File: r.File, Line: r.Line,
 		UntilKnown: condition == Unknown && r.IfUnknown == Hold,
 	}
 }
 
 // unknownUnder adds the asked facts that leave a condition unknown.
 func (s *State) unknownUnder(condition int, missing map[int]bool) {
+	s.unknownBehind(needs{atoms: s.book.readers[condition]}, missing)
+}
+
+// unknownBehind adds the asked facts that are unknown among what is needed, and
+// behind the worked-out facts among it.
+func (s *State) unknownBehind(n needs, missing map[int]bool) {
 	seen := map[int32]bool{}
 	var blame func(n needs)
 	blame = func(n needs) {
@@ -216,7 +234,22 @@ func (s *State) unknownUnder(condition int, missing map[int]bool) {
 			}
 		}
 	}
-	blame(needs{atoms: s.book.readers[condition]})
+	blame(n)
+}
+
+// AskedBehind turns facts that are missing into those that somebody can find out: a
+// worked-out fact into the unknown facts that it waits for. Names that are no facts
+// are left out.
+func (b *Rulebook) AskedBehind(found Findings, facts []string) []string {
+	s := b.NewState()
+	s.Load(found)
+	missing := map[int]bool{}
+	for _, name := range facts {
+		if slot := b.Fact(name); slot >= 0 {
+			s.unknownBehind(needs{slots: []int32{int32(slot)}}, missing)
+		}
+	}
+	return b.names(sortedKeys(missing))
 }
 
 func sortedKeys(set map[int]bool) []int {
@@ -233,42 +266,26 @@ func sortedKeys(set map[int]bool) []int {
 func (s *State) cautions(method int, units quantity.System) []CautionShown {
 	shown := []CautionShown{}
 	for i, c := range s.book.Cautions {
-		condition, shows := s.caution(i, method)
-		if !shows {
+		if !s.warns(i, method) {
 			continue
 		}
-		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, SaidIf: c.SaidIf, UntilKnown: condition == Unknown}
+		root := s.book.rulesAt + i
+		out := CautionShown{Caution: c.Name, Danger: c.Danger, Text: c.Text, At: c.At, Of: c.Of, SaidIf: c.SaidIf,
+			UntilKnown: s.book.conditions[root] >= 0 && s.conditions[root] == Unknown}
 		for _, r := range c.Refs {
 			out.Refs = append(out.Refs, r.String())
 		}
 		shown = append(shown, out)
 	}
 	for i, r := range s.book.Rules {
-		if s.warns(i, method) {
-			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}})
+		if s.ruleWarns(i, method) {
+			shown = append(shown, CautionShown{Caution: r.Name, Danger: dangers[1], Text: r.because.fill(s, units), Refs: []string{r.Source}, At: []string{}, Of: r.Of})
 		}
 	}
 	slices.SortStableFunc(shown, func(a, b CautionShown) int {
 		return slices.Index(dangers, a.Danger) - slices.Index(dangers, b.Danger)
 	})
 	return shown
-}
-
-// caution returns how the condition of a note comes out, and whether it shows
-// with a method.
-func (s *State) caution(note, method int) (condition Truth, shows bool) {
-	c := s.book.Cautions[note]
-	condition = Holds
-	if root := s.book.rulesAt + note; s.book.conditions[root] >= 0 {
-		condition = s.conditions[root]
-	}
-	return condition, slices.Contains(c.For, method) && (condition == Holds || condition == Unknown && c.IfUnknown == Hold)
-}
-
-// warns reports whether a rule warns of something at a method.
-func (s *State) warns(rule, method int) bool {
-	r := s.book.Rules[rule]
-	return r.Effect == Caution && slices.Contains(r.For, method) && r.outcome(s.conditions[rule]) == Holds
 }
 
 // CautionsFor lists the warnings that apply to a method, advised or not.
@@ -282,7 +299,7 @@ func (b *Rulebook) CautionsFor(found Findings, method string, units quantity.Sys
 func (s *State) notChecked() []string {
 	names := []string{}
 	for i, r := range s.book.Rules {
-		if r.IfUnknown == Silent && s.conditions[i] == Unknown {
+		if s.NotChecked(i) {
 			names = append(names, r.Name)
 		}
 	}

@@ -37,7 +37,7 @@ func (c *compiler) number(n ast.Node) formula {
 	if name == "min" || name == "max" {
 		return c.extreme(name == "min", call)
 	}
-	return c.call(c.l.functions[name], call)
+	return c.call(c.l.book.functions[name], call)
 }
 
 // constant recognises numbers and limits.
@@ -180,6 +180,7 @@ func (c *compiler) call(f *Function, n *ast.CallNode) formula {
 	for i, a := range n.Arguments {
 		if f.Params[i].Word {
 			words[i] = c.slot(a.(*ast.IdentifierNode))
+			c.p.wordsCalled = append(c.p.wordsCalled, words[i])
 		} else {
 			numbers[i] = c.number(a)
 		}

@@ -45,13 +45,13 @@ func (s *State) demands(method int) []string {
 func (s *State) cautionNames(method int) []string {
 	byDanger := make([][]string, len(dangers))
 	for i, c := range s.book.Cautions {
-		if _, shows := s.caution(i, method); shows && c.SaidIf == "" {
+		if s.warns(i, method) && c.SaidIf == "" {
 			at := slices.Index(dangers, c.Danger)
 			byDanger[at] = append(byDanger[at], c.Name)
 		}
 	}
 	for i, r := range s.book.Rules {
-		if s.warns(i, method) {
+		if s.ruleWarns(i, method) {
 			byDanger[1] = append(byDanger[1], r.Name)
 		}
 	}

@@ -19,6 +19,8 @@ type CautionNote struct {
 	Refs      []Ref
 	File      string
 	Line      int
+	Of        string   // title of the layer that has it
+	words     []string // of for:, as written
 }
 
 // Ref is a reference and how well it is known.
@@ -39,10 +41,14 @@ func (r Ref) String() string {
 }
 
 // readCautions decodes cautions.yaml.
-func (l *loader) readCautions(f *document.File) {
+func (l *loader) readCautions(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
 		fields, _ := f.Entry(n, cautionKeys)
-		c := &CautionNote{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"]), At: f.Words(fields["at"])}
+		c := &CautionNote{File: f.Name, Line: n.Line, Of: v.Title, At: f.Words(fields["at"])}
+		c.For, c.words = l.methodSet(f, fields["for"])
 		for i, step := range c.At {
 			if !contains(l.book.Steps, step) {
 				f.Report(fields["at"].Content[i], document.DidYouMean(step, l.book.Steps), "the rulebook names no step %q", step)
@@ -67,7 +73,7 @@ func (l *loader) readCautions(f *document.File) {
 				c.Refs = append(c.Refs, Ref{text, known})
 			}
 		}
-		if c.Name == "" || !l.claim(f, fields["caution"], "caution", c.Name) {
+		if c.Name == "" || !l.claim(v, f, fields["caution"], "caution", c.Name) {
 			continue
 		}
 		l.condition(f, fields["if"], &c.If)

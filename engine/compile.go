@@ -13,7 +13,7 @@ import (
 // compile turns all formulas into a program. What is wrong is reported; the
 // program is only used when nothing is.
 func (l *loader) compile() {
-	c := &compiler{l: l, p: &l.book.program, atomNumbers: map[string]int32{}}
+	c := &compiler{l: l, p: &l.book.program, atomNumbers: map[string]int32{}, orderNumbers: map[[2]string]int32{}}
 	c.p.steps = make([]step, len(l.book.Facts))
 	for i, f := range l.book.Facts {
 		c.step(int32(i), f)
@@ -22,7 +22,7 @@ func (l *loader) compile() {
 		c.p.conditions = append(c.p.conditions, c.condition(w))
 	}
 	c.p.rulesAt = len(l.book.Rules)
-	c.order()
+	c.layOut()
 	if l.problems() != nil {
 		return
 	}
@@ -33,10 +33,12 @@ func (l *loader) compile() {
 // compiler builds a program. While a formula is compiled, reads gathers what it
 // reads directly.
 type compiler struct {
-	l           *loader
-	p           *program
-	atomNumbers map[string]int32
-	reads       needs
+	l            *loader
+	p            *program
+	atomNumbers  map[string]int32
+	orderNumbers map[[2]string]int32 // by the sides
+	reads        needs
+	where        written
 }
 
 // step compiles the formulas of a fact.
@@ -44,33 +46,43 @@ func (c *compiler) step(slot int32, f *Fact) {
 	nodes := c.l.formulaNodes[f]
 	s := step{slot: slot, sort: f.Sort, from: valueOf{root: -1}, assume: valueOf{root: -1}}
 	c.reads = needs{}
-	if nodes.from != nil {
-		s.from = c.formula(f, written{nodes.file, nodes.from})
+	if nodes.from.node != nil {
+		s.from = c.formula(f, nodes.from)
 	}
-	if nodes.assume != nil {
-		s.assume = c.formula(f, written{nodes.file, nodes.assume})
+	if nodes.assume.node != nil {
+		s.assume = c.formula(f, nodes.assume)
 	}
 	s.needs = c.reads
-	if nodes.atLeast != nil {
-		c.atLeast(f, nodes)
+	if nodes.atLeast.node != nil {
+		c.atLeast(f, nodes.atLeast)
 	}
 	c.p.steps[slot] = s
+	c.p.least = append(c.p.least, c.leastOf(f))
+}
+
+// leastOf numbers the fact that a fact must reach, or gives -1.
+func (c *compiler) leastOf(f *Fact) int32 {
+	if slot, ok := c.l.slots[f.AtLeast]; ok {
+		return int32(slot)
+	}
+	return -1
 }
 
 // atLeast checks that the fact that another must reach is one of its kind.
-func (c *compiler) atLeast(f *Fact, nodes formulaNodes) {
+func (c *compiler) atLeast(f *Fact, w written) {
 	least, ok := c.l.slots[f.AtLeast]
 	switch {
 	case !ok:
-		nodes.file.Report(nodes.atLeast, document.DidYouMean(f.AtLeast, c.l.names()), "unknown fact %q", f.AtLeast)
+		w.file.Report(w.node, document.DidYouMean(f.AtLeast, c.l.names()), "unknown fact %q", f.AtLeast)
 	case c.l.book.Facts[least].Sort != Number || c.l.book.Facts[least].Kind != f.Kind || f.Sort != Number:
-		nodes.file.Report(nodes.atLeast, "name a fact of the same kind", "%s cannot be held against %s", f.Name, f.AtLeast)
+		w.file.Report(w.node, "name a fact of the same kind", "%s cannot be held against %s", f.Name, f.AtLeast)
 	}
 }
 
 // formula compiles from: or assume: of a fact and checks that it yields what
 // the fact holds.
 func (c *compiler) formula(f *Fact, w written) valueOf {
+	c.where = w
 	v := valueOf{root: -1, text: w.node.Value}
 	tree, found := c.l.parse(w, true)
 	switch {
@@ -92,6 +104,7 @@ func (c *compiler) condition(w written) int32 {
 	if w.node == nil || w.node.Value == "" {
 		return -1
 	}
+	c.where = w
 	tree, found := c.l.parse(w, false)
 	if tree == nil {
 		return -1
@@ -135,7 +148,7 @@ func (c *compiler) truth(n ast.Node) int32 {
 func (c *compiler) both(a, b ast.Node) int32    { return c.join(andNode, a, b) }
 func (c *compiler) either(roots ...int32) int32 { return c.joinNodes(orNode, roots...) }
 func (c *compiler) node(n node) int32 {
-	c.p.nodes = append(c.p.nodes, n)
+	c.p.nodes, c.p.places = append(c.p.nodes, n), append(c.p.places, place{})
 	return int32(len(c.p.nodes) - 1)
 }
 func (c *compiler) join(op nodeOp, parts ...ast.Node) int32 {
@@ -195,7 +208,23 @@ func (c *compiler) atom(n ast.Node) int32 {
 	if !slices.Contains(c.reads.atoms, number) {
 		c.reads.atoms = append(c.reads.atoms, number)
 	}
-	return c.node(node{op: atomNode, first: number})
+	root := c.node(node{op: atomNode, first: number})
+	c.p.places[root] = c.placeOf(n)
+	if !seen {
+		c.p.atoms[number].node = root
+	}
+	return root
+}
+
+// placeOf finds where an expression begins in its file.
+func (c *compiler) placeOf(n ast.Node) place {
+	start := n.Location().From
+	ast.Find(n, func(part ast.Node) bool {
+		start = min(start, part.Location().From)
+		return false
+	})
+	line, column := c.where.file.Place(c.where.node, start)
+	return place{line, column}
 }
 
 func (c *compiler) newAtom(n ast.Node) atom {
@@ -227,6 +256,9 @@ func (c *compiler) newAtom(n ast.Node) atom {
 	default:
 		a.shape, a.leftOf, a.rightOf = general, c.number(b.Left), c.number(b.Right)
 	}
+	if a.shape != againstConstant {
+		a.order = c.order(a.leftText, a.rightText)
+	}
 	return a
 }
 
@@ -255,6 +287,22 @@ func (c *compiler) slot(n *ast.IdentifierNode) int32 {
 		c.reads.slots = append(c.reads.slots, slot)
 	}
 	return slot
+}
+
+// order numbers the pair of sides that a comparison puts in order; a comparison
+// with the sides exchanged speaks of the same pair.
+func (c *compiler) order(left, right string) order {
+	exchanged := right < left
+	if exchanged {
+		left, right = right, left
+	}
+	number, seen := c.orderNumbers[[2]string{left, right}]
+	if !seen {
+		c.p.orders++
+		number = int32(c.p.orders)
+		c.orderNumbers[[2]string{left, right}] = number
+	}
+	return order{number, exchanged}
 }
 
 // kindOf finds the kind in which to show the sides of a comparison: that of the
@@ -296,9 +344,9 @@ func (c *compiler) declaredKind(n ast.Node) (quantity.Kind, bool) {
 	return 0, false
 }
 
-// order lays atoms and steps out on the tape so that each comes after what it
+// layOut puts atoms and steps on the tape so that each comes after what it
 // needs, and reports facts that need themselves.
-func (c *compiler) order() {
+func (c *compiler) layOut() {
 	facts := make([]uint8, len(c.p.steps)) // 0 new, 1 under way, 2 done
 	atoms := make([]bool, len(c.p.atoms))
 	var path []string
@@ -364,12 +412,12 @@ func (c *compiler) order() {
 // circle reports a fact that is worked out from itself.
 func (c *compiler) circle(f *Fact, path []string) {
 	nodes := c.l.formulaNodes[f]
-	node := nodes.from
-	if node == nil {
-		node = nodes.assume
+	w := nodes.from
+	if w.node == nil {
+		w = nodes.assume
 	}
 	start := slices.Index(path, f.Name)
-	nodes.file.Report(node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
+	w.file.Report(w.node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
 }
 
 // trackReaders notes which atoms each condition reads, in order.

@@ -55,6 +55,9 @@ type typer struct {
 // was reported.
 func (l *loader) parse(w written, ternary bool) (ast.Node, typing) {
 	text := w.node.Value
+	if p, known := l.book.parsed[formulaKey{text, ternary}]; known {
+		return p.tree, p.found
+	}
 	if utf8.RuneCountInString(text) > longestFormula {
 		w.file.Report(w.node, "split it with a worked-out fact", "a formula may have at most %d characters", longestFormula)
 		return nil, typing{}
@@ -74,7 +77,22 @@ func (l *loader) parse(w written, ternary bool) (ast.Node, typing) {
 		l.exprProblem(w, err)
 		return nil, typing{}
 	}
+	if !l.varies {
+		l.book.parsed[formulaKey{text, ternary}] = parsedFormula{tree.Node, found}
+	}
 	return tree.Node, found
+}
+
+// formulaKey is a formula as it was written, and whether it may have branches.
+type formulaKey struct {
+	text    string
+	ternary bool
+}
+
+// parsedFormula is a formula that has been checked. Nothing changes it any more.
+type parsedFormula struct {
+	tree  ast.Node
+	found typing
 }
 
 // exprProblem reports an error of the expression library at its place.
@@ -108,7 +126,7 @@ func (l *loader) environment() types.Map {
 	for _, f := range l.book.Facts {
 		env[f.Name] = [...]types.Type{Number: types.Float64, Choice: types.String, YesNo: types.Bool}[f.Sort]
 	}
-	for name := range l.functions {
+	for name := range l.book.functions {
 		env[callee(name)] = types.TypeOf(func(...any) float64 { return 0 })
 	}
 	return env
@@ -196,7 +214,7 @@ func (t *typer) name(n *ast.IdentifierNode) typing {
 		for _, f := range t.l.book.Facts {
 			names = append(names, f.Name)
 		}
-		for name := range t.l.functions {
+		for name := range t.l.book.functions {
 			names = append(names, name)
 		}
 		slices.Sort(names)
@@ -393,10 +411,10 @@ func (t *typer) call(n *ast.CallNode) typing {
 	if name == "min" || name == "max" {
 		return t.extreme(n, args, good)
 	}
-	f := t.l.functions[name]
+	f := t.l.book.functions[name]
 	if f == nil {
 		names := []string{"min", "max"}
-		for name := range t.l.functions {
+		for name := range t.l.book.functions {
 			names = append(names, name)
 		}
 		slices.Sort(names)

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -63,6 +64,7 @@ type Fact struct {
 	AtLeast   string // the fact may not be less than this, where both are known
 	File      string
 	Line      int
+	Of        string // title of the layer that says how it is worked out
 }
 
 // Slack is a fact's give-or-take: an amount, a share of the value, or one class
@@ -93,13 +95,24 @@ func (f *Fact) GiveOrTake(value float64) float64 {
 }
 
 // readFacts decodes facts.yaml.
-func (l *loader) readFacts(f *document.File) {
+func (l *loader) readFacts(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
-		fields, _ := f.Entry(n, factKeys)
-		fact := &Fact{File: f.Name, Line: n.Line}
+		if name, declared := l.below(v, "fact", n); declared {
+			l.replaceFormula(v, f, n, name)
+			continue
+		}
+		fields := f.Fields(n, append(factKeys.Names(), "was")...)
+		if l.replacesNothing(v, f, n, "fact", fields) {
+			continue
+		}
+		f.Require(n, fields, factKeys.Needed()...)
+		fact := &Fact{File: f.Name, Line: n.Line, Of: v.Title}
 		fact.Name, _ = f.Text(fields["fact"])
 		fact.Means, _ = f.Text(fields["means"])
-		if fact.Name == "" || !l.claim(f, fields["fact"], "fact", fact.Name) {
+		if fact.Name == "" || !l.claim(v, f, fields["fact"], "fact", fact.Name) {
 			continue
 		}
 		if !l.readSort(f, n, fact, fields) {
@@ -115,8 +128,36 @@ func (l *loader) readFacts(f *document.File) {
 		}
 		l.slots[fact.Name] = len(l.book.Facts)
 		l.book.Facts = append(l.book.Facts, fact)
-		l.formulaNodes[fact] = formulaNodes{f, fields["from"], fields["assume"], fields["at_least"]}
+		l.formulaNodes[fact] = formulaNodes{written{f, fields["from"]}, written{f, fields["assume"]}, written{f, fields["at_least"]}}
 	}
+}
+
+// replaceFormula decodes an entry of an overlay that names a fact of a lower
+// layer: a worked-out fact may be worked out in another way, and nothing else
+// of it changes.
+func (l *loader) replaceFormula(v *level, f *document.File, n *yaml.Node, name string) {
+	slot, ok := l.slots[name]
+	if !ok {
+		return // its declaration has a problem of its own
+	}
+	fact := l.book.Facts[slot]
+	if !fact.WorkedOut() {
+		f.Report(n, "declare a fact under a name of your own", "%s is a fact of %s that is asked for; it stays as it is", name, fact.Of)
+		return
+	}
+	fields := f.Fields(n, "fact", "from", "was")
+	if !f.Require(n, fields, "from") {
+		return
+	}
+	if was, ok := f.Text(fields["was"]); ok && !sameFormula(was, fact.From) {
+		l.note(f, fields["was"], "judge anew, then write was: "+quoted(fact.From), "%s works %s out in another way now", fact.Of, name)
+	}
+	nodes := l.formulaNodes[fact]
+	nodes.from = written{f, fields["from"]}
+	l.formulaNodes[fact] = nodes
+	l.later(f, fields["from"], &fact.From)
+	l.replaced(v, f, n, "fact", name)
+	fact.Of, fact.File, fact.Line = v.Title, f.Name, n.Line
 }
 
 // readSort decodes kind, choices and range.
@@ -254,4 +295,18 @@ func (f *Fact) words() string {
 		return "yes or no"
 	}
 	return "a " + f.Kind.String()
+}
+
+// Takes reports whether a value may be given for the fact: a number within its
+// range, and whole where it counts.
+func (f *Fact) Takes(v float64) bool {
+	switch {
+	case f.Sort == Choice:
+		return v >= 0 && v < float64(len(f.Choices)) && v == math.Trunc(v)
+	case f.Sort == YesNo:
+		return v == 0 || v == 1
+	case f.Kind == quantity.Count && v != math.Trunc(v):
+		return false
+	}
+	return v >= f.Low && v <= f.High
 }

@@ -95,28 +95,29 @@ func (b *Rulebook) ReadFinding(f *document.File, slot int, value *yaml.Node, bar
 		return Finding{}, false
 	}
 	finding := Finding{Fact: slot, Origin: Given, Written: text}
-	switch fact.Sort {
-	case Choice:
-		word, ok := f.Choice(value, fact.Choices...)
-		finding.Value = float64(slices.Index(fact.Choices, word))
-		return finding, ok
-	case YesNo:
-		return b.readYesNo(f, fact, value, finding)
+	if fact.Sort == Number {
+		return b.readNumber(f, fact, value, bare, finding)
 	}
-	return b.readNumber(f, fact, value, bare, finding)
+	finding.Value, ok = fact.ReadWord(f, value)
+	return finding, ok
 }
 
-func (b *Rulebook) readYesNo(f *document.File, fact *Fact, value *yaml.Node, finding Finding) (Finding, bool) {
-	switch finding.Written {
-	case "yes", "true":
-		finding.Value = 1
-	case "no", "false":
-		finding.Value = 0
-	default:
-		f.Report(value, "write yes, no or unknown", "%s cannot be %q", fact.Name, finding.Written)
-		return finding, false
+// ReadWord decodes a word of a choice, or yes or no, into the number that stands
+// for it. What is wrong is reported to f.
+func (fact *Fact) ReadWord(f *document.File, value *yaml.Node) (float64, bool) {
+	if fact.Sort == Choice {
+		word, ok := f.Choice(value, fact.Choices...)
+		return float64(slices.Index(fact.Choices, word)), ok
 	}
-	return finding, true
+	switch text, _ := f.Text(value); text {
+	case "yes", "true":
+		return 1, true
+	case "no", "false":
+		return 0, true
+	default:
+		f.Report(value, "write yes, no or unknown", "%s cannot be %q", fact.Name, text)
+		return 0, false
+	}
 }
 
 func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, bare string, finding Finding) (Finding, bool) {
@@ -124,10 +125,8 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 	if !ok {
 		return finding, false
 	}
-	if fact.Ranged && (reading.Value < fact.Low || reading.Value > fact.High) {
-		low, high := quantity.Quantity{Value: fact.Low, Kind: fact.Kind}, quantity.Quantity{Value: fact.High, Kind: fact.Kind}
-		f.Report(value, "between "+low.Format(quantity.Millimetre)+" and "+high.Format(quantity.Millimetre)+", or unknown",
-			"%s cannot be %s", fact.Name, strings.TrimSpace(finding.Written))
+	if !fact.Takes(reading.Value) {
+		f.Report(value, fact.rangeInWords()+", or unknown", "%s cannot be %s", fact.Name, strings.TrimSpace(finding.Written))
 		return finding, false
 	}
 	finding.Value, finding.GiveOrTake = reading.Value, reading.GiveOrTake
@@ -135,6 +134,11 @@ func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, ba
 		finding.GiveOrTake = fact.GiveOrTake(reading.Value)
 	}
 	return finding, true
+}
+
+func (f *Fact) rangeInWords() string {
+	low, high := quantity.Quantity{Value: f.Low, Kind: f.Kind}, quantity.Quantity{Value: f.High, Kind: f.Kind}
+	return "between " + low.Format(quantity.Millimetre) + " and " + high.Format(quantity.Millimetre)
 }
 
 // CheckTogether reports findings that contradict each other: one that is below

@@ -104,12 +104,14 @@ func TestLoadProblems(t *testing.T) {
 const mark = "‸"
 
 // marked takes the mark out of an archive and says where it stood.
-func marked(t *testing.T, archive string) (clean, place string) {
+func marked(t *testing.T, archive string) (clean, place string) { return markedIn(t, "shelf", archive) }
+
+func markedIn(t *testing.T, shown, archive string) (clean, place string) {
 	t.Helper()
 	for _, f := range txtar.Parse([]byte(archive)).Files {
 		for i, line := range strings.Split(string(f.Data), "\n") {
 			if before, _, found := strings.Cut(line, mark); found {
-				return strings.Replace(archive, mark, "", 1), fmt.Sprintf("shelf/%s:%d:%d: ", f.Name, i+1, len([]rune(before))+1)
+				return strings.Replace(archive, mark, "", 1), fmt.Sprintf("%s/%s:%d:%d: ", shown, f.Name, i+1, len([]rune(before))+1)
 			}
 		}
 	}

@@ -19,6 +19,7 @@ type Outlook struct {
 	scratch    []Argument
 	prospects  []prospect
 	swings     []int
+	confines   *confines // nil where nothing but the facts is narrowed down
 }
 
 // Outlook begins an outlook from the facts as they stand.
@@ -120,6 +121,9 @@ func (o *Outlook) do(it item) {
 		v.unknown = false
 		v = v.or(o.value(st.assume))
 	}
+	if o.confines != nil {
+		v = o.confines.fact(it.index, v)
+	}
 	o.spans[it.index] = v
 }
 
@@ -144,10 +148,12 @@ func (o *Outlook) value(v valueOf) span {
 
 func (o *Outlook) test(a *atom) outcomes {
 	switch a.shape {
-	case general:
-		return a.op.compare(a.leftOf.over(o), a.rightOf.over(o))
-	case againstFact:
-		return a.op.compare(o.spans[a.left], o.spans[a.right])
+	case general, againstFact:
+		out := o.compare(a)
+		if o.confines != nil {
+			out &= o.confines.comparison(a)
+		}
+		return out
 	case againstConstant:
 		return a.op.compare(o.spans[a.left], point(a.constant))
 	}
@@ -167,6 +173,14 @@ func (o *Outlook) test(a *atom) outcomes {
 		out |= mayFail
 	}
 	return out
+}
+
+// compare finds how a comparison of two changing sides may come out.
+func (o *Outlook) compare(a *atom) outcomes {
+	if a.shape == general {
+		return a.op.compare(a.leftOf.over(o), a.rightOf.over(o))
+	}
+	return a.op.compare(o.spans[a.left], o.spans[a.right])
 }
 
 func (o *Outlook) fold(root int32) outcomes {

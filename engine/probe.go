@@ -3,6 +3,8 @@ package engine
 import (
 	"math"
 	"slices"
+
+	"boremend/engine/quantity"
 )
 
 // Probes lists values of a fact that between them make every difference that
@@ -39,6 +41,26 @@ func (b *Rulebook) Probes(slot int, low, high float64, spread int) []float64 {
 	}
 	slices.Sort(values)
 	return slices.Compact(values)
+}
+
+// mostWhole is how many whole numbers are tried one by one.
+const mostWhole = 64
+
+// Trials lists values that may be given for a fact and between them are likely
+// to make every difference that it can make alone, the least first.
+func (b *Rulebook) Trials(slot int) []float64 {
+	f := b.Facts[slot]
+	if f.Sort == Number && f.Kind == quantity.Count && f.High-f.Low <= mostWhole {
+		return f.Extent().Values
+	}
+	values := b.Probes(slot, f.Low, f.High, spreadClimb)
+	if f.Sort == Number && f.Kind == quantity.Count {
+		for i, v := range values {
+			values[i] = math.Round(v)
+		}
+		values = slices.Compact(values)
+	}
+	return slices.DeleteFunc(values, func(v float64) bool { return !f.Takes(v) })
 }
 
 // between divides a range in the proportion given, by ratio where the range

@@ -17,6 +17,7 @@ import (
 type program struct {
 	atoms      []atom
 	nodes      []node
+	places     []place // by node: where a comparison stands
 	kids       []int32
 	tape       []item
 	steps      []step // by slot; without formulas for facts that are only asked
@@ -25,6 +26,10 @@ type program struct {
 	readers    [][]int32
 	impacts    []impact // by slot
 	scratch    int      // arguments that function calls need in all
+	// For questions about what can happen at all.
+	least       []int32 // by slot: the fact that it must reach, or -1
+	orders      int     // pairs of sides that comparisons put in order
+	wordsCalled []int32 // facts that catalogue functions read as words
 }
 
 // item is one entry of the tape: an atom, or the step of a fact.
@@ -81,6 +86,11 @@ const (
 
 var comparisons = map[string]comparison{"<": less, "<=": lessEqual, ">": greater, ">=": greaterEqual, "==": equal, "!=": notEqual}
 
+// String returns the operator as formulas write it.
+func (c comparison) String() string {
+	return [...]string{"<", "<=", ">", ">=", "==", "!="}[c]
+}
+
 func (c comparison) holds(a, b float64) bool {
 	switch c {
 	case less:
@@ -120,6 +130,8 @@ type atom struct {
 	leftOf   formula
 	rightOf  formula
 	needs    needs
+	order    order
+	node     int32 // where it is made first
 	// For the trace.
 	leftText, rightText string
 	kind                quantity.Kind

@@ -54,7 +54,10 @@ type Rule struct {
 	IfUnknown IfUnknown
 	File      string
 	Line      int
+	Of        string // title of the layer that has it
+	layer     int
 	because   template
+	words     []string // of for:, as written
 }
 
 // outcome is what the rule counts as, given how its condition came out.
@@ -66,10 +69,14 @@ func (r *Rule) outcome(condition Truth) Truth {
 }
 
 // readRules decodes one file of rules.
-func (l *loader) readRules(f *document.File) {
+func (l *loader) readRules(v *level, f *document.File) {
+	if f == nil {
+		return
+	}
 	for _, n := range f.List(f.Root) {
 		fields, _ := f.Entry(n, ruleKeys)
-		r := &Rule{File: f.Name, Line: n.Line, For: l.methodSet(f, fields["for"])}
+		r := &Rule{File: f.Name, Line: n.Line, Of: v.Title, layer: v.number}
+		r.For, r.words = l.methodSet(f, fields["for"])
 		r.Name, _ = f.Text(fields["rule"])
 		r.Because, _ = f.Text(fields["because"])
 		r.Source, _ = l.sources(f, fields["source"])
@@ -81,7 +88,10 @@ func (l *loader) readRules(f *document.File) {
 			}
 		}
 		if r.Name != "" {
-			l.claim(f, fields["rule"], "rule", r.Name)
+			l.claim(v, f, fields["rule"], "rule", r.Name)
+		}
+		if l.takenOut(v, r, fields["if"]) {
+			continue
 		}
 		r.because = l.template(f, fields["because"], r.Because)
 		// An incomplete rule is compiled all the same, so that every mistake in

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"hash"
 	"io/fs"
 	"path"
 	"slices"
@@ -18,25 +19,34 @@ import (
 // Rulebook is a folder of YAML, loaded, checked and compiled. It never changes
 // after loading and may be used by many goroutines at once.
 type Rulebook struct {
-	Title    string
-	Edition  string
-	SHA256   string
-	Narrow   float64 // a lead of at most this many points is narrow
-	Fallback int     // the method when none stands
-	Facts    []*Fact
-	Limits   []*Limit
-	Methods  []*Method
-	Rules    []*Rule
-	Cautions []*CautionNote
-	Steps    []string // of the work, in their order; cautions stand at them
-	subjects []string // files of rules, in the order of thought
+	Title       string
+	Edition     string
+	Over        []Edition // what an overlay lies over, the nearest first
+	SHA256      string    // of all layers
+	Narrow      float64   // a lead of at most this many points is narrow
+	Fallback    int       // the method when none stands
+	Facts       []*Fact
+	Limits      []*Limit
+	Methods     []*Method
+	Rules       []*Rule
+	Cautions    []*CautionNote
+	Steps       []string // of the work, in their order; cautions stand at them
+	Off         []SwitchedOff
+	Notes       document.Problems // not wrong, but worth a look: what has changed under an overlay
+	subjects    []string          // files of rules, in the order of thought
+	named       []string          // every word in a for:
+	file        string            // rulebook.yaml, as shown
+	slots       map[string]int    // of the facts, by name
+	ruleNumbers map[string]int
+	// What a variant of the rulebook is compiled from.
+	functions map[string]*Function
+	parsed    map[formulaKey]parsedFormula
 	program
 }
 
 // loader gathers a rulebook and everything that is wrong with it.
 type loader struct {
 	book         *Rulebook
-	functions    map[string]*Function
 	files        []*document.File
 	claimed      map[string]string // kind and name to the place of the first
 	limits       map[string]*Limit
@@ -46,6 +56,11 @@ type loader struct {
 	conditions   []written // of the rules, then of the cautions, in their order; no node where there is none
 	config       *conf.Config
 	subjectNodes []*yaml.Node
+	digest       hash.Hash
+	levels       []*level
+	levelOf      map[string]int // kind and name to the number of the level that declares it
+	off          []*offEntry
+	varies       bool // a rulebook is compiled anew, with what others share
 }
 
 // written is a formula with the place where it stands.
@@ -54,10 +69,8 @@ type written struct {
 	node *yaml.Node
 }
 
-type formulaNodes struct {
-	file                  *document.File
-	from, assume, atLeast *yaml.Node
-}
+// formulaNodes are the formulas of a fact; those that it lacks have no node.
+type formulaNodes struct{ from, assume, atLeast written }
 
 // The files of a rulebook that have names of their own; the rules stand in any
 // number of files in the folder rules.
@@ -74,37 +87,46 @@ const (
 // formulas may call. shown is the folder's name in messages. The error holds
 // every problem found, as document.Problems.
 func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
+	return LoadOver(functions, Layer{fsys, shown})
+}
+
+// LoadOver is Load for a whole rulebook with overlays over it, the lowest first.
+func LoadOver(functions []Function, layers ...Layer) (*Rulebook, error) {
 	l := &loader{
-		book:      &Rulebook{},
-		functions: map[string]*Function{}, claimed: map[string]string{}, limits: map[string]*Limit{},
+		book:    &Rulebook{functions: map[string]*Function{}, parsed: map[formulaKey]parsedFormula{}},
+		claimed: map[string]string{}, limits: map[string]*Limit{},
 		slots: map[string]int{}, broken: map[string]bool{}, formulaNodes: map[*Fact]formulaNodes{},
+		digest: sha256.New(), levelOf: map[string]int{},
 	}
 	for i := range functions {
-		l.functions[functions[i].Name] = &functions[i]
+		l.book.functions[functions[i].Name] = &functions[i]
 	}
-	digest := sha256.New()
-	open := func(name string) *document.File {
-		f, text := document.Open(fsys, name, path.Join(shown, name))
-		fmt.Fprintf(digest, "%s %d\n", name, len(text))
-		digest.Write(text)
-		l.files = append(l.files, f)
-		return f
+	for i, layer := range layers {
+		v := &level{Layer: layer, number: i}
+		l.levels = append(l.levels, v)
+		if v.overlay() {
+			fmt.Fprintln(l.digest, "over")
+		}
+		title, limits, facts, methods := l.open(v, titleFile), l.open(v, limitsFile), l.open(v, factsFile), l.open(v, methodsFile)
+		if err := l.problems(); err != nil {
+			return nil, err // every name would be unknown: say only why
+		}
+		l.readTitle(v, title)
+		l.readLimits(v, limits)
+		l.readFacts(v, facts)
+		l.readMethods(v, methods)
+		l.readDefaults(v)
 	}
-	title, limits, facts, methods := open(titleFile), open(limitsFile), open(factsFile), open(methodsFile)
-	if err := l.problems(); err != nil {
-		return nil, err // every name would be unknown: say only why
+	for _, v := range l.levels {
+		for _, name := range l.ruleFiles(v) {
+			l.readRules(v, l.open(v, name))
+		}
+		l.readCautions(v, l.open(v, cautionFile))
 	}
-	l.readLimits(limits)
-	l.readFacts(facts)
-	l.readMethods(methods)
-	l.readTitle(title)
-	for _, name := range l.ruleFiles(fsys, title) {
-		l.readRules(open(name))
-	}
-	if _, err := fs.Stat(fsys, cautionFile); err == nil {
-		l.readCautions(open(cautionFile))
-	}
-	l.book.SHA256 = hex.EncodeToString(digest.Sum(nil))
+	l.checkOff()
+	l.book.numberRules()
+	l.book.slots = l.slots
+	l.book.SHA256 = hex.EncodeToString(l.digest.Sum(nil))
 	l.compile()
 	if err := l.problems(); err != nil {
 		return nil, err
@@ -115,9 +137,12 @@ func Load(fsys fs.FS, shown string, functions []Function) (*Rulebook, error) {
 // ruleFiles lists the files of rules: first the subjects in the order in which
 // the rulebook thinks of them, which is the order in which an advice names its
 // demands, then any others by name.
-func (l *loader) ruleFiles(fsys fs.FS, title *document.File) []string {
-	files, _ := fs.Glob(fsys, rulesFolder+"/*.yaml") // the only error is a bad pattern
+func (l *loader) ruleFiles(v *level) []string {
+	files, _ := fs.Glob(v.Files, rulesFolder+"/*.yaml") // the only error is a bad pattern
 	slices.Sort(files)
+	if v.overlay() {
+		return files
+	}
 	var ordered []string
 	for i, subject := range l.book.subjects {
 		name := rulesFolder + "/" + subject + ".yaml"
@@ -126,7 +151,7 @@ func (l *loader) ruleFiles(fsys fs.FS, title *document.File) []string {
 			for _, f := range files {
 				known = append(known, strings.TrimSuffix(path.Base(f), ".yaml"))
 			}
-			title.Report(l.subjectNodes[i], document.DidYouMean(subject, known), "there is no file %s", name)
+			v.title.Report(l.subjectNodes[i], document.DidYouMean(subject, known), "there is no file %s", name)
 			continue
 		}
 		ordered = append(ordered, name)
@@ -147,33 +172,58 @@ func (l *loader) problems() error {
 	return all.Err()
 }
 
-// readTitle decodes rulebook.yaml.
-func (l *loader) readTitle(f *document.File) {
+// readTitle decodes rulebook.yaml of the lowest layer, but for readDefaults.
+func (l *loader) readTitle(v *level, f *document.File) {
 	if f.Root == nil {
 		return
 	}
-	fields, complete := f.Entry(f.Root, titleKeys)
-	if !complete {
+	v.title = f
+	if v.overlay() {
+		l.readOverlayTitle(v, f)
 		return
 	}
-	l.book.Title, _ = f.Text(fields["title"])
-	l.book.Edition, _ = f.Text(fields["edition"])
-	l.book.Narrow, _ = f.Number(fields["narrow"])
-	if l.book.Narrow < 0 {
-		f.Report(fields["narrow"], "write zero or more", "narrow is a lead in points and cannot be negative")
+	v.fields = f.Fields(f.Root, append(titleKeys.Names(), "over")...)
+	f.Require(f.Root, v.fields, titleKeys.Needed()...)
+	if over := v.fields["over"]; over != nil {
+		f.Report(over, "load it together with what it lies over", "this is an overlay and no whole rulebook")
 	}
-	l.book.Steps = f.Words(fields["steps"])
-	l.book.subjects, l.subjectNodes = f.Words(fields["subjects"]), f.List(fields["subjects"])
-	name, _ := f.Text(fields["fallback"])
-	l.book.Fallback = l.book.Method(name)
-	if l.book.Fallback < 0 {
-		f.Report(fields["fallback"], document.DidYouMean(name, l.book.MethodNames()), "unknown method %q", name)
+	l.readEdition(v, f)
+	l.book.Steps = f.Words(v.fields["steps"])
+	l.book.subjects, l.subjectNodes = f.Words(v.fields["subjects"]), f.List(v.fields["subjects"])
+}
+
+// readEdition decodes title and edition; those of the highest layer are the
+// rulebook's.
+func (l *loader) readEdition(v *level, f *document.File) {
+	v.Title, _ = f.Text(v.fields["title"])
+	v.Edition.Edition, _ = f.Text(v.fields["edition"])
+	if v.overlay() {
+		l.book.Over = slices.Insert(l.book.Over, 0, l.levels[v.number-1].Edition)
+	}
+	l.book.Title, l.book.Edition = v.Title, v.Edition.Edition
+	l.book.file = f.Name
+}
+
+// readDefaults decodes the part of rulebook.yaml that needs the methods.
+func (l *loader) readDefaults(v *level) {
+	f, fields := v.title, v.fields
+	if narrow := fields["narrow"]; narrow != nil {
+		l.book.Narrow, _ = f.Number(narrow)
+		if l.book.Narrow < 0 {
+			f.Report(narrow, "write zero or more", "narrow is a lead in points and cannot be negative")
+		}
+	}
+	if fallback := fields["fallback"]; fallback != nil {
+		name, _ := f.Text(fallback)
+		l.book.Fallback = l.book.Method(name)
+		if l.book.Fallback < 0 {
+			f.Report(fallback, document.DidYouMean(name, l.book.MethodNames()), "unknown method %q", name)
+		}
 	}
 }
 
 // claim registers a name and reports one that is taken or not a plain word.
-func (l *loader) claim(f *document.File, n *yaml.Node, kind, name string) bool {
-	space := kind
+func (l *loader) claim(v *level, f *document.File, n *yaml.Node, kind, name string) bool {
 	if name == "" || strings.Trim(name, "abcdefghijklmnopqrstuvwxyz0123456789_-") != "" {
 		f.Report(n, "use small letters, digits, _ and -", "%q cannot name a %s", name, kind)
 		return false
@@ -186,11 +236,12 @@ func (l *loader) claim(f *document.File, n *yaml.Node, kind, name string) bool {
 		f.Report(n, "choose another name", "%q has a meaning of its own in formulas", name)
 		return false
 	}
-	if first, taken := l.claimed[space+" "+name]; taken {
+	if first, taken := l.claimed[kind+" "+name]; taken {
 		f.Report(n, "rename one of the two", "the %s %q is already declared at %s", kind, name, first)
 		return false
 	}
-	l.claimed[space+" "+name] = fmt.Sprintf("%s:%d", f.Name, n.Line)
+	l.claimed[kind+" "+name] = fmt.Sprintf("%s:%d", f.Name, n.Line)
+	l.levelOf[kind+" "+name] = v.number
 	return true
 }
 
@@ -211,7 +262,10 @@ func (l *loader) condition(f *document.File, n *yaml.Node, text *string) {
 
 // Fact returns the number of the named fact, or -1.
 func (b *Rulebook) Fact(name string) int {
-	return slices.IndexFunc(b.Facts, func(f *Fact) bool { return f.Name == name })
+	if slot, known := b.slots[name]; known {
+		return slot
+	}
+	return -1
 }
 
 // Method returns the number of the named method, or -1.
@@ -221,7 +275,21 @@ func (b *Rulebook) Method(name string) int {
 
 // Rule returns the number of the named rule, or -1.
 func (b *Rulebook) Rule(name string) int {
-	return slices.IndexFunc(b.Rules, func(r *Rule) bool { return r.Name == name })
+	if rule, known := b.ruleNumbers[name]; known {
+		return rule
+	}
+	return -1
+}
+
+// numberRules notes where each rule stands. Of two with one name, which is a
+// problem of its own, the first counts.
+func (b *Rulebook) numberRules() {
+	b.ruleNumbers = make(map[string]int, len(b.Rules))
+	for i, r := range b.Rules {
+		if _, taken := b.ruleNumbers[r.Name]; !taken {
+			b.ruleNumbers[r.Name] = i
+		}
+	}
 }
 
 // FactNames lists the facts that a job may state.
@@ -229,6 +297,18 @@ func (b *Rulebook) FactNames() []string {
 	var names []string
 	for _, f := range b.Facts {
 		if !f.WorkedOut() {
+			names = append(names, f.Name)
+		}
+	}
+	return names
+}
+
+// WorkedOutNames lists the facts that may have a value that nobody found: those
+// that are worked out, and those with an assumption.
+func (b *Rulebook) WorkedOutNames() []string {
+	var names []string
+	for _, f := range b.Facts {
+		if f.WorkedOut() || f.Assume != "" {
 			names = append(names, f.Name)
 		}
 	}

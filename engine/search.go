@@ -40,7 +40,7 @@ func (s *State) newSearch(effort int) *search {
 // let allows a fact to be anything in a span.
 func (q *search) let(slot int, a span) {
 	q.o.given[slot], q.o.spans[slot] = true, a
-	q.s.Set(slot, q.middle(slot, a))
+	q.s.Set(slot, q.s.book.middle(slot, a))
 	q.free = append(q.free, slot)
 	q.sizes = append(q.sizes, breadth(a))
 }
@@ -54,11 +54,11 @@ func breadth(a span) float64 {
 }
 
 // middle picks a value to look at.
-func (q *search) middle(slot int, a span) float64 {
+func (b *Rulebook) middle(slot int, a span) float64 {
 	switch {
 	case a.words != 0:
 		return float64(bits.TrailingZeros64(a.words))
-	case q.s.book.Facts[slot].Kind == quantity.Count:
+	case b.Facts[slot].Kind == quantity.Count:
 		return math.Floor(a.low + (a.high-a.low)/2)
 	}
 	return between(a.low, a.high, 0.5)
@@ -90,7 +90,7 @@ func (q *search) look() searched {
 	found := settled
 	for _, part := range [2]span{near, far} {
 		q.o.set(slot, part)
-		q.s.Set(slot, q.middle(slot, part))
+		q.s.Set(slot, q.s.book.middle(slot, part))
 		switch q.look() {
 		case turned:
 			return turned
@@ -108,7 +108,7 @@ func (q *search) look() searched {
 func (q *search) pick() int {
 	best, most := -1, 0.0
 	for i, slot := range q.free {
-		if q.sizes[i] == 0 || !q.divisible(slot) {
+		if q.sizes[i] == 0 || !q.s.book.divisible(slot, q.o.spans[slot]) {
 			continue
 		}
 		hanging := 0
@@ -140,13 +140,11 @@ func (o *Outlook) hangs(rule int) bool {
 }
 
 // divisible reports whether a span can still be split.
-func (q *search) divisible(slot int) bool {
-	a := q.o.spans[slot]
+func (b *Rulebook) divisible(slot int, a span) bool {
 	if a.words != 0 {
 		return a.words&(a.words-1) != 0
 	}
-	m := q.middle(slot, a)
-	return a.low < a.high && (m > a.low || q.s.book.Facts[slot].Kind == quantity.Count)
+	return a.low < a.high && (b.middle(slot, a) > a.low || b.Facts[slot].Kind == quantity.Count)
 }
 
 // split cuts a span in two.
@@ -173,13 +171,19 @@ func (q *search) split(slot int, a span) (near, far span) {
 			near, far = a, a
 		}
 	}
+	return q.s.book.halve(slot, a)
+}
+
+// halve cuts a span in its middle, or takes one word out of it.
+func (b *Rulebook) halve(slot int, a span) (near, far span) {
+	near, far = a, a
 	if a.words != 0 {
 		near.words, far.words = a.words&-a.words, a.words&(a.words-1)
 		return near, far
 	}
-	m := q.middle(slot, a)
+	m := b.middle(slot, a)
 	near.high, far.low = m, m
-	if q.s.book.Facts[slot].Kind == quantity.Count {
+	if b.Facts[slot].Kind == quantity.Count {
 		far.low = m + 1
 	}
 	return near, far

@@ -1,6 +1,10 @@
 package engine
 
-import "math"
+import (
+	"math"
+
+	"boremend/engine/quantity"
+)
 
 // outcomes is a set of outcomes that a condition may have.
 type outcomes uint8
@@ -31,6 +35,19 @@ var anything = span{low: math.Inf(-1), high: math.Inf(1), unknown: true}
 func point(v float64) span { return span{low: v, high: v} }
 
 func (a span) known() bool { return a.words != 0 || a.low <= a.high }
+
+// whole is the span of everything that the fact could be.
+func (f *Fact) whole() span {
+	switch {
+	case f.Sort == Choice:
+		return span{low: nothing.low, high: nothing.high, words: 1<<len(f.Choices) - 1}
+	case f.Sort == YesNo:
+		return span{low: nothing.low, high: nothing.high, words: 3}
+	case f.Kind == quantity.Count:
+		return span{low: math.Ceil(f.Low), high: math.Floor(f.High)}
+	}
+	return span{low: f.Low, high: f.High}
+}
 
 // or is everything that either may be.
 func (a span) or(b span) span {

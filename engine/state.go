@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"slices"
 	"strings"
 
 	"boremend/engine/quantity"
@@ -168,4 +169,62 @@ func (s *State) Outcome(rule int) Truth { return s.conditions[rule] }
 // Verdict returns where a method stands, and its points from what is known.
 func (s *State) Verdict(method int) (Verdict, float64) {
 	return s.tallies[method].verdict(), s.tallies[method].known
+}
+
+// Counts reports whether a rule counts as holding, given what it does while its
+// condition is unknown.
+func (s *State) Counts(rule int) bool {
+	return s.book.Rules[rule].outcome(s.conditions[rule]) == Holds
+}
+
+// Points returns the least and most points that a method may have, with every
+// open lean against it or for it.
+func (s *State) Points(method int) (least, most float64) {
+	return s.tallies[method].least, s.tallies[method].most
+}
+
+// Book returns the rulebook by which the state is evaluated.
+func (s *State) Book() *Rulebook { return s.book }
+
+// InForce lists the rules of one effect that hold, or count as holding, for a
+// method.
+func (s *State) InForce(method int, effect Effect) []int {
+	var rules []int
+	for i, r := range s.book.Rules {
+		if r.Effect == effect && r.outcome(s.conditions[i]) == Holds && slices.Contains(r.For, method) {
+			rules = append(rules, i)
+		}
+	}
+	return rules
+}
+
+// NotChecked reports whether a rule is passed over because nobody knows what it
+// asks.
+func (s *State) NotChecked(rule int) bool {
+	return s.book.Rules[rule].IfUnknown == Silent && s.conditions[rule] == Unknown
+}
+
+// Warns reports whether a caution is shown with a method: one of cautions.yaml,
+// or a rule whose effect is one.
+func (s *State) Warns(name string, method int) bool {
+	for i, c := range s.book.Cautions {
+		if c.Name == name {
+			return s.warns(i, method)
+		}
+	}
+	i := s.book.Rule(name)
+	return i >= 0 && s.ruleWarns(i, method)
+}
+
+func (s *State) warns(caution, method int) bool {
+	c, condition := s.book.Cautions[caution], Holds
+	if at := s.book.rulesAt + caution; s.book.conditions[at] >= 0 {
+		condition = s.conditions[at]
+	}
+	return shows(c, condition) && slices.Contains(c.For, method)
+}
+
+func (s *State) ruleWarns(rule, method int) bool {
+	r := s.book.Rules[rule]
+	return r.Effect == Caution && r.outcome(s.conditions[rule]) == Holds && slices.Contains(r.For, method)
 }

@@ -92,3 +92,28 @@ func (f *Fact) roughlyKnown() bool {
 func (s *State) quantity(slot int) quantity.Quantity {
 	return quantity.Quantity{Value: s.number[slot], Kind: s.book.Facts[slot].Kind}
 }
+
+// NamesIn lists the facts, and limits as limit.NAME, that a formula or condition
+// names.
+func (b *Rulebook) NamesIn(formula string) (named []string) {
+	for _, word := range words.FindAllString(formula, -1) {
+		if b.Fact(word) >= 0 || strings.HasPrefix(word, "limit.") {
+			named = append(named, word)
+		}
+	}
+	return named
+}
+
+// Mentions lists the facts, and limits as limit.NAME, whose values the reason of
+// a rule shows.
+func (r *Rule) Mentions(b *Rulebook) (named []string) {
+	for _, p := range r.because {
+		switch {
+		case p.limit != nil:
+			named = append(named, "limit."+p.limit.Name)
+		case p.slot != noSlot:
+			named = append(named, b.Facts[p.slot].Name)
+		}
+	}
+	return named
+}

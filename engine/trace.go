@@ -17,6 +17,7 @@ type RuleTrace struct {
 	Text    string      `json:"text"`
 	Source  string      `json:"source"`
 	Trust   string      `json:"trust"`
+	Of      string      `json:"of"` // title of the layer whose rule it is
 	File    string      `json:"file"`
 	Line    int         `json:"line"`
 	Atoms   []AtomTrace `json:"atoms"`
@@ -31,6 +32,8 @@ type AtomTrace struct {
 	Right   Operand  `json:"right"`
 	Margin  *float64 `json:"margin"`
 	Apart   string   `json:"apart,omitempty"`
+	// Replaced are the limits in it whose value an overlay has changed.
+	Replaced []LimitReplaced `json:"replaced,omitempty"`
 }
 
 // Operand is one side of a comparison: as the rule writes it, its value (null
@@ -44,15 +47,18 @@ type Operand struct {
 
 // FormulaTrace is how one worked-out fact was found.
 type FormulaTrace struct {
-	Fact    string      `json:"fact"`
-	Means   string      `json:"means"`
-	Formula string      `json:"formula"`
-	Numbers string      `json:"numbers"`
-	Value   any         `json:"value"` // null while unknown
-	Unit    string      `json:"unit"`
-	Shown   string      `json:"shown"`
-	Assumed bool        `json:"assumed"`
-	Atoms   []AtomTrace `json:"atoms,omitempty"`
+	Fact    string `json:"fact"`
+	Means   string `json:"means"`
+	Formula string `json:"formula"`
+	Numbers string `json:"numbers"`
+	Value   any    `json:"value"` // null while unknown
+	Unit    string `json:"unit"`
+	Shown   string `json:"shown"`
+	Assumed bool   `json:"assumed"`
+	// Replaced are the limits in it whose value an overlay has changed.
+	Replaced []LimitReplaced `json:"replaced,omitempty"`
+	Of       string          `json:"of"` // title of the layer whose formula it is
+	Atoms    []AtomTrace     `json:"atoms,omitempty"`
 }
 
 // Explain is Advise with the whole trace.
@@ -73,7 +79,7 @@ func (b *Rulebook) Explain(bore string, found Findings, units quantity.System) A
 
 func (s *State) traceRule(i int, r *Rule, units quantity.System) RuleTrace {
 	t := RuleTrace{Rule: r.Name, Outcome: s.conditions[i].String(), Effect: r.Effect.String(), If: r.If, Text: r.because.fill(s, units),
-		Source: r.Source, Trust: r.Trust, File: r.File, Line: r.Line, Atoms: []AtomTrace{}}
+		Source: r.Source, Trust: r.Trust, Of: r.Of, File: r.File, Line: r.Line, Atoms: []AtomTrace{}}
 	for _, m := range r.For {
 		t.For = append(t.For, s.book.Methods[m].Name)
 	}
@@ -125,7 +131,7 @@ func orNaN(v float64, known bool) float64 {
 
 func (s *State) traceAtom(number int32, units quantity.System) AtomTrace {
 	a, outcome := &s.book.atoms[number], s.atoms[number]
-	t := AtomTrace{Text: a.text, Outcome: outcome.String(), Left: Operand{Text: a.leftText}, Right: Operand{Text: a.rightText}}
+	t := AtomTrace{Text: a.text, Outcome: outcome.String(), Left: Operand{Text: a.leftText}, Right: Operand{Text: a.rightText}, Replaced: s.book.replacedIn(a.text, units)}
 	if a.shape == flag || a.shape == member {
 		t.Left = s.operand(a.left, units)
 		t.Right.Value, t.Right.Shown = a.rightText, a.rightText
@@ -141,9 +147,7 @@ func (s *State) traceAtom(number int32, units quantity.System) AtomTrace {
 
 // apart says how far the left side lies from the right.
 func apart(margin float64, kind quantity.Kind, units quantity.System) string {
-	if kind == quantity.Temperature {
-		kind = quantity.TemperatureChange
-	}
+	kind = kind.Difference()
 	side := "over"
 	switch {
 	case margin == 0:
@@ -177,7 +181,7 @@ func (s *State) traceStep(slot int, f *Fact, st *step, units quantity.System) Fo
 		formula = st.assume
 	}
 	t := FormulaTrace{Fact: f.Name, Means: f.Means, Formula: formula.text, Numbers: s.withNumbers(formula.text, units),
-		Shown: s.Show(slot, units), Assumed: s.assumed[slot]}
+		Shown: s.Show(slot, units), Assumed: s.assumed[slot], Replaced: s.book.replacedIn(formula.text, units), Of: f.Of}
 	if f.Sort == Number {
 		t.Unit = f.Kind.Unit()
 	}
@@ -206,6 +210,19 @@ func (s *State) withNumbers(formula string, units quantity.System) string {
 		}
 		return word
 	})
+}
+
+// replacedIn lists the limits in a formula whose value an overlay has changed.
+func (b *Rulebook) replacedIn(formula string, units quantity.System) []LimitReplaced {
+	var found []LimitReplaced
+	for _, word := range words.FindAllString(formula, -1) {
+		for _, l := range b.Limits {
+			if r, ok := l.Replaced(units); ok && word == "limit."+l.Name {
+				found = append(found, r)
+			}
+		}
+	}
+	return found
 }
 
 // words matches the names in a formula. Quoted words are matched with their

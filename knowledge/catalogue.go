@@ -13,6 +13,7 @@ import (
 	"boremend/knowledge/cut"
 	"boremend/knowledge/ear"
 	"boremend/knowledge/fit"
+	"boremend/knowledge/price"
 	"boremend/knowledge/wear"
 	"boremend/knowledge/weld"
 	"boremend/knowledge/worked"
@@ -30,6 +31,7 @@ var catalogue = sync.OnceValue(func() []worked.Calculation {
 		weld.Calculations(),
 		cut.Calculations(),
 		bolt.Calculations(),
+		price.Calculations(),
 	)
 })
 

@@ -38,7 +38,7 @@ const referenceFolder = "testdata/reference"
 // adapters gathers the adapters of all subjects by kind.
 func adapters(t *testing.T) map[string]adapter {
 	all := map[string]adapter{}
-	for _, subject := range []map[string]adapter{fitAdapters, weldAdapters, earAdapters, wearAdapters, boltAdapters, cutAdapters} {
+	for _, subject := range []map[string]adapter{fitAdapters, weldAdapters, earAdapters, wearAdapters, boltAdapters, cutAdapters, priceAdapters} {
 		for kind, a := range subject {
 			if all[kind] != nil {
 				t.Errorf("kind %s has two adapters", kind)

@@ -48,10 +48,11 @@ var plans = map[string]func(*taker) (string, map[string]worked.Value){
 	"sleeve_coining":         coiningPlan,
 	"pin_beam":               pinBeamPlan,
 
-	"boring":        boringPlan,
-	"boring_weld":   boringWeldPlan,
-	"bar_clearance": barClearancePlan,
-	"bearing_mount": mountPlan,
+	"boring":          boringPlan,
+	"boring_pre_weld": boringPreWeldPlan,
+	"boring_weld":     boringWeldPlan,
+	"bar_clearance":   barClearancePlan,
+	"bearing_mount":   mountPlan,
 
 	"sleeve_retention":     retentionPlan,
 	"shoulder":             shoulderPlan,
@@ -102,6 +103,15 @@ func work(calculation string, inputs map[string]worked.Value) (worked.Sheet, err
 	return c.Run(inputs)
 }
 
+// Missing is the refusal of a sheet for want of entries of its joint.
+type Missing struct {
+	worked.Refusal
+	Facts []string // the entries, limit.NAME among them
+}
+
+// Unwrap lets a Missing be taken for the refusal that it is.
+func (m *Missing) Unwrap() error { return &m.Refusal }
+
 // taker takes values out of a joint and notes what it does not find.
 type taker struct {
 	joint   Joint
@@ -116,7 +126,8 @@ func (t *taker) err(name string) error {
 		if len(t.missing) > 1 {
 			are = "are"
 		}
-		return &worked.Refusal{Input: name, Says: fmt.Sprintf("needs %s, which %s not known", strings.Join(t.missing, ", "), are)}
+		says := fmt.Sprintf("needs %s, which %s not known", strings.Join(t.missing, ", "), are)
+		return &Missing{worked.Refusal{Input: name, Says: says}, t.missing}
 	}
 	return t.failed
 }

@@ -9,14 +9,23 @@ import (
 const weldMetal = "weld_deposit_carbon"
 
 // boringPlan opens the bore for a sleeve.
-func boringPlan(t *taker) (string, map[string]worked.Value) {
+func boringPlan(t *taker) (string, map[string]worked.Value) { return t.boringEar("sleeve_bore") }
+
+// boringPreWeldPlan opens the bore for the weld.
+func boringPreWeldPlan(t *taker) (string, map[string]worked.Value) {
+	return t.boringEar("pre_weld_bore")
+}
+
+// boringEar cuts the ear from its finished size, the tightest place that is left, to
+// a larger bore.
+func (t *taker) boringEar(after string) (string, map[string]worked.Value) {
 	metal := t.take("material").Word
 	work, ok, err := cut.WorkOfClass(metal)
 	t.failed = firstOf(t.failed, err)
 	if !ok && metal != "" {
 		t.failed = firstOf(t.failed, &worked.Refusal{Input: "material", Says: "is " + metal + ": no cutting data are known for it"})
 	}
-	return t.boring(work.Work, t.take("finish_bore"), t.take("sleeve_bore"))
+	return t.boring(work.Work, t.take("finish_bore"), t.take(after))
 }
 
 // boringWeldPlan bores the build-up back to size.

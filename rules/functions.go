@@ -92,6 +92,7 @@ func Functions() ([]engine.Function, error) {
 				{Name: "site_max_preheat", Kind: quantity.Temperature}, {Name: "ambient", Kind: quantity.Temperature}},
 			Result: quantity.HardnessVickers,
 			Call:   f.hazHardness,
+			Over:   hazHardnessOver,
 		},
 	}, nil
 }
@@ -139,9 +140,17 @@ func (f *functions) hazHardness(args []engine.Argument) (float64, error) {
 	case m.noAnalysis != nil:
 		return 0, m.noAnalysis
 	}
-	out, err := weld.HAZHardness(weld.HAZHardnessInputs{
+	out, err := weld.HAZHardness(hazHardnessInputs(args))
+	return out.Hardness, err
+}
+
+func hazHardnessOver(low, high []engine.Argument) (least, most float64, ok bool) {
+	return weld.HAZHardnessBounds(hazHardnessInputs(low), hazHardnessInputs(high))
+}
+
+func hazHardnessInputs(args []engine.Argument) weld.HAZHardnessInputs {
+	return weld.HAZHardnessInputs{
 		Material: args[0].Word, CarbonEquivalent: args[1].Number, WallMM: args[2].Number,
 		HeatInput: args[3].Number, Hydrogen: args[4].Number, SiteMaxPreheatC: args[5].Number, AmbientC: args[6].Number,
-	})
-	return out.Hardness, err
+	}
 }

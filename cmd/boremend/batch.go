@@ -209,9 +209,8 @@ func (b batchFlags) check(format string) error {
 
 // writer begins the lines.
 func (b batchFlags) writer(w io.Writer, book *engine.Rulebook) (lines.Writer, error) {
-	named := lines.Rulebook(named(book))
 	if b.to == jsonLines {
-		return lines.Objects(w, named), nil
+		return lines.Objects(w, book.Imprint()), nil
 	}
-	return lines.Sheet(w, named, !b.quick)
+	return lines.Sheet(w, book.Imprint(), !b.quick)
 }

@@ -52,7 +52,7 @@ that would let B win. Without --why, A is the method that is advised.`,
 			if not != "" {
 				return a.contrast(job, book, args[0], why, not)
 			}
-			out := advised{job.Name, job.About, job.Invented, named(book), nil}
+			out := a.saved(job, book)
 			for _, bore := range job.Bores {
 				advice := book.Explain(bore.Name, bore.Findings, a.system(job.Units))
 				advice.Trace = slices.DeleteFunc(advice.Trace, func(t engine.RuleTrace) bool {

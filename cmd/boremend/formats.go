@@ -17,6 +17,36 @@ A JOB FILE says what was found at each worn bore of one visit:
       readings: [{depth: 10 mm, clock: 0, diameter: 113.9 mm}]
       as_bored: []               # the same form, after the cut
 
+A job, or a bore, may say what it knows of money, in the currency of the rates:
+
+  prices: {part_price: 4200, downtime_cost: 180}   # a new part; an hour of standing
+
+RATES (rates.yaml, beside a rulebook or named with price --rates) say what work takes
+and costs. They are the shop's own, and no part of the rulebook or its SHA-256:
+
+  title: Our rates
+  edition: "3"
+  date: 2026-11-25
+  currency: USD
+  shift: 10 h                    # working hours in a day
+  materials_markup: 15 %         # may be left out, and so may downtime_cost: 150
+  stock_allowance: 6 mm          # stock for a sleeve is larger by this
+  lathe_per_hour: 400 cm3        # metal turned off in an hour
+  rates: [{rate: field, price: 105, means: one machinist on site}]
+  items:
+    - {item: weld, step: weld, means: arc and chipping, for: [welds], per: welding_hour,
+       hours: [0.7 h, 0.9 h, 1.5 h], unknown: [1 h, 3 h, 6 h], rate: field, crew: 1,
+       source: our own records, trust: usual}
+  materials:
+    - {material: filler, means: wire, for: [welds], per: filler_kg, amount: [1, 1.05, 1.2],
+       unit: kg, price: 9, source: our own records, trust: usual}
+  notes: [{for: [refer], says: What the maker asks for is in no figure.}]
+
+hours and amount are [low, likely, high] for each one of what per counts (price
+--counts); unknown is the whole range where the count is not known. for names methods
+and groups, all, or replacement. waits: yes is waiting, stands: no leaves the machine
+to its work.
+
 Sizes are written as 22 mm, 7/8 in, 1-1/4 in, 0.875 in, 9 thou, 22 ±0.5 mm; forces
 as 310 kN; temperatures as 12 degC or 54 degF. Any fact may be unknown.
 
@@ -69,6 +99,26 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                refused: [{calculation, why}], cautions, as_bored {least, most, planned, unit,
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
                has readings after the cut; the sheets are then for the bore as it is.
+  price JOB    {job, currency, rates {title, edition, date, sha256, file, example},
+               rulebook, total {price, hours, downtime, drivers} or null with
+               why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
+               advised, price, hours, downtime, downtime_allowed, over_allowed,
+               downtime_cost, price_and_downtime, lines, drivers [{item, means, bores,
+               share}], widened [fact], notes}], unpriced [{method, title, verdict,
+               why, needs}], replacement {available, part_price, part_price_from:
+               given|ratio, ratio_stated, ratio_now, price, hours, downtime, drivers,
+               downtime_cost, price_and_downtime, lines, notes, ask}, bores_in_line, listed_in_line}],
+               weak}. price, hours and downtime are {unit, low, likely, high, mean, sd,
+               p50, p80, normal_p50, normal_p80}: money in the currency without tax,
+               times in h. low and high are reached when all goes well or badly at
+               once; p50 and p80 hold in half and in four of five of the seeded draws,
+               normal_* by the normal approximation. A line: {item, step, means, sort:
+               labour|waiting|material, per, count, count_unit, from, shared_by, each,
+               hours, crew, amount, amount_unit, rate, price, cost, stands, source,
+               trust, wide, needs}. A method is priced with the other bores as advised;
+               what goes by the job or the line is shared in equal parts by the bores
+               that need it. A wide line stands for a size that is not known.
+  price --counts  {counts: [{count, means}]}: what items of rates can go by.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
                warnings}. value is a number, a word, or an array for a list.

@@ -70,7 +70,7 @@ func (a *app) intake(path string) error {
 		return a.cutShort(console, path, err)
 	}
 	job := draft.Job()
-	out := advised{job.Name, job.About, job.Invented, named(book), nil}
+	out := a.saved(job, book)
 	for _, bore := range job.Find(a.bore) {
 		out.Bores = append(out.Bores, explain.Advise(book, bore.Name, bore.Findings, a.system(job.Units)))
 	}

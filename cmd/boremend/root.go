@@ -98,19 +98,11 @@ or local law, and no formula in it covers fatigue, cracks or hidden damage.`
 func (a *app) command() *cobra.Command {
 	root := &cobra.Command{
 		Use: "boremend", Short: "Advice for worn pin bores", Long: long,
-		SilenceErrors: true, SilenceUsage: true,
-		Args: func(cmd *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return nil
-			}
-			var names []string
-			for _, c := range cmd.Commands() {
-				names = append(names, c.Name())
-			}
-			return useError{fmt.Sprintf("unknown command %q", args[0]), document.DidYouMean(args[0], names)}
-		},
+		Version: version(), SilenceErrors: true, SilenceUsage: true,
+		Args: noSuchCommand,
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
+	root.SetVersionTemplate("boremend {{.Version}}\n")
 	root.CompletionOptions.HiddenDefaultCmd = true
 	flags := root.PersistentFlags()
 	flags.StringVar(&a.rules, "rules", "", "folder of the rulebook (default: the house rulebook)")
@@ -120,8 +112,26 @@ func (a *app) command() *cobra.Command {
 		return useError{err.Error(), "see boremend " + strings.TrimPrefix(cmd.CommandPath(), "boremend ") + " --help"}
 	})
 	root.PersistentPreRunE = func(*cobra.Command, []string) error { return a.checkFlags() }
-	root.AddCommand(a.adviseCommand(), a.intakeCommand(), a.explainCommand(), a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(), a.sizeCommand(), a.batchCommand(), a.calcCommand(), a.rulebookCommand(), a.formatsTopic())
+	root.AddCommand(
+		a.intakeCommand(), a.adviseCommand(), a.explainCommand(),
+		a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(),
+		a.sizeCommand(), a.calcCommand(), a.priceCommand(), a.sheetCommand(), a.batchCommand(),
+		a.rulebookCommand(),
+		a.rulesTopic(), a.formatsTopic(),
+	)
 	return root
+}
+
+// noSuchCommand refuses words that name none of a command's own commands.
+func noSuchCommand(cmd *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	var names []string
+	for _, c := range cmd.Commands() {
+		names = append(names, c.Name())
+	}
+	return useError{fmt.Sprintf("unknown command %q", strings.TrimPrefix(cmd.CommandPath()+" "+args[0], "boremend ")), document.DidYouMean(args[0], names)}
 }
 
 // checkFlags refuses words that the common flags do not know.
@@ -175,19 +185,26 @@ func (a *app) load(path string) (*engine.Rulebook, *cases.Job, error) {
 
 // job loads a job, from standard input for "-", and picks the bores asked for.
 func (a *app) job(path string, book *engine.Rulebook) (*cases.Job, error) {
-	var job *cases.Job
-	var err error
-	if path == "-" {
-		job, err = cases.ReadFrom(a.in, "standard input", book)
-	} else {
-		job, err = cases.Load(path, book)
-	}
+	job, err := a.wholeJob(path, book)
 	if err != nil {
 		return nil, err
 	}
+	job.Bores, err = a.pick(path, job)
+	return job, err
+}
+
+// wholeJob loads a job with all its bores.
+func (a *app) wholeJob(path string, book *engine.Rulebook) (*cases.Job, error) {
+	if path == "-" {
+		return cases.ReadFrom(a.in, "standard input", book)
+	}
+	return cases.Load(path, book)
+}
+
+// pick returns the bores of a job that were asked for.
+func (a *app) pick(path string, job *cases.Job) ([]cases.Bore, error) {
 	if bores := job.Find(a.bore); len(bores) > 0 {
-		job.Bores = bores
-		return job, nil
+		return bores, nil
 	}
 	return nil, useError{fmt.Sprintf("%s has no bore %q", path, a.bore), document.DidYouMean(a.bore, job.BoreNames())}
 }

@@ -1,4 +1,4 @@
-// Package document reads YAML files strictly and remembers where everything
+// Package document reads YAML files, and JSON, strictly and remembers where everything
 // stood, so that every complaint names file, line, column and a remedy.
 //
 // It refuses what a rulebook or a job never needs and what only hides
@@ -88,9 +88,16 @@ func Parse(name string, text []byte) *File {
 
 // readable refuses what is too large or not UTF-8 text.
 func (f *File) readable(text []byte) bool {
-	switch {
-	case len(text) > maxBytes:
+	if len(text) > maxBytes {
 		f.problems = append(f.problems, Problem{f.Name, 1, 1, "is larger than 1 MiB", "split it"})
+		return false
+	}
+	return f.encoded(text)
+}
+
+// encoded refuses what is not UTF-8 text.
+func (f *File) encoded(text []byte) bool {
+	switch {
 	case bytes.HasPrefix(text, []byte("\xff\xfe")), bytes.HasPrefix(text, []byte("\xfe\xff")):
 		f.problems = append(f.problems, Problem{f.Name, 1, 1, "is UTF-16 text", "save it as UTF-8"})
 	case !utf8.Valid(text):

@@ -175,3 +175,12 @@ func (d Dimension) String() string {
 	}
 	return text[1:] + over
 }
+
+// Difference is the kind of the difference of two values of a kind: of two
+// temperatures it is a change of temperature, and else it is the same.
+func (k Kind) Difference() Kind {
+	if k == Temperature {
+		return TemperatureChange
+	}
+	return k
+}

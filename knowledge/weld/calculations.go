@@ -43,6 +43,7 @@ func Calculations() []worked.Calculation {
 		PreheatEnergyCalculation(),
 		InterpassRiseCalculation(),
 		PeakTemperatureCalculation(),
+		OperatingFactorCalculation(),
 		WeldCostCalculation(),
 		WeldPaybackCalculation(),
 	}

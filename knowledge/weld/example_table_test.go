@@ -76,3 +76,11 @@ func ExampleNDTHoldCode() {
 	fmt.Printf("%.0f h\n", out.HoldS/3600)
 	// Output: 48 h
 }
+
+// The share of the time in which a machine-led arc burns.
+func ExampleOperatingFactor() {
+	out, _ := weld.OperatingFactor(weld.OperatingFactorInputs{Way: "automatic"})
+	fmt.Printf("%.1f to %.1f\n", out.Least, out.Most)
+	// Output:
+	// 0.6 to 0.8
+}

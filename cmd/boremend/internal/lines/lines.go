@@ -25,13 +25,6 @@ type Line struct {
 	Problems document.Problems
 }
 
-// Rulebook names the rulebook behind the advice.
-type Rulebook struct {
-	Title   string `json:"title"`
-	Edition string `json:"edition"`
-	SHA256  string `json:"sha256"`
-}
-
 // Writer writes lines.
 type Writer interface {
 	Write(l Line) error
@@ -52,7 +45,7 @@ const shortSHA = 12
 
 // Sheet begins a CSV with the names of its columns. searched says whether there
 // are columns for what a search finds.
-func Sheet(w io.Writer, book Rulebook, searched bool) (Writer, error) {
+func Sheet(w io.Writer, book engine.Imprint, searched bool) (Writer, error) {
 	s := &sheet{csv: csv.NewWriter(w), searched: searched,
 		rulebook: fmt.Sprintf("%s %s %.*s", book.Title, book.Edition, shortSHA, book.SHA256)}
 	head := []string{"job", "bore", "advice", "method", "verdict", "points", "runner_up", "lead", "narrow"}
@@ -159,15 +152,15 @@ func place(l Line) string {
 
 // jsonLine is a line as JSON, under the keys of advise.
 type jsonLine struct {
-	Job      string      `json:"job"`
-	Rulebook Rulebook    `json:"rulebook"`
-	Bore     string      `json:"bore"`
-	Advice   any         `json:"advice,omitempty"`
-	Missing  *[]string   `json:"missing,omitempty"`
-	Demands  *[]string   `json:"demands,omitempty"`
-	Cautions *[]caution  `json:"cautions,omitempty"`
-	Errors   []jsonError `json:"errors,omitempty"`
-	Place    jsonPlace   `json:"place"`
+	Job      string         `json:"job"`
+	Rulebook engine.Imprint `json:"rulebook"`
+	Bore     string         `json:"bore"`
+	Advice   any            `json:"advice,omitempty"`
+	Missing  *[]string      `json:"missing,omitempty"`
+	Demands  *[]string      `json:"demands,omitempty"`
+	Cautions *[]caution     `json:"cautions,omitempty"`
+	Errors   []jsonError    `json:"errors,omitempty"`
+	Place    jsonPlace      `json:"place"`
 }
 
 type caution struct {
@@ -204,11 +197,11 @@ type decided struct {
 type objects struct {
 	out  *bufio.Writer
 	json *json.Encoder
-	book Rulebook
+	book engine.Imprint
 }
 
 // Objects begins JSON lines.
-func Objects(w io.Writer, book Rulebook) Writer {
+func Objects(w io.Writer, book engine.Imprint) Writer {
 	o := &objects{out: bufio.NewWriter(w), book: book}
 	o.json = json.NewEncoder(o.out)
 	o.json.SetEscapeHTML(false)

@@ -15,6 +15,9 @@ type Header struct {
 	Invented               bool
 	Rulebook, Edition, SHA string
 	Path                   string
+	Over                   []engine.Edition // what the rulebook lies over, the nearest first
+	Off                    []engine.SwitchedOff
+	Notes                  int // things about the rulebook that want a look
 }
 
 // Advice lays out the advice for all bores of a job: first the answer for each,
@@ -28,9 +31,9 @@ func Advice(h Header, bores []engine.Advice) *Page {
 	for _, a := range bores {
 		answer(p, h, a)
 		outlook(p, a)
-		why(p, a)
+		why(p, h, a)
 		whyNot(p, a)
-		demands(p, a)
+		demands(p, h, a)
 		cautions(p, a)
 		missing(p, a)
 	}
@@ -166,13 +169,13 @@ func titleOf(a engine.Advice, method string) string {
 }
 
 // why lists what speaks for the advised method and against it.
-func why(p *Page, a engine.Advice) {
+func why(p *Page, h Header, a engine.Advice) {
 	p.Heading("Why")
 	p.Para(a.Chosen.Plain)
 	leans := 0
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		if r.Effect == "lean" && r.Outcome == "holds" {
-			p.Item(signed(r.Points), said(r)+" ["+r.Rule+"]")
+			p.Item(signed(r.Points), said(r)+" ["+r.Rule+h.owner(r.Of)+"]")
 			leans++
 		}
 	}
@@ -233,7 +236,7 @@ func strongest(a engine.Advice, m engine.MethodStanding) string {
 }
 
 // demands lists what must also be done.
-func demands(p *Page, a engine.Advice) {
+func demands(p *Page, h Header, a engine.Advice) {
 	var must, maybe []engine.Reason
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		switch {
@@ -248,13 +251,13 @@ func demands(p *Page, a engine.Advice) {
 		p.Heading("What must also be done")
 	}
 	for _, r := range must {
-		p.Item("-", said(r)+" ["+r.Rule+"]")
+		p.Item("-", said(r)+" ["+r.Rule+h.owner(r.Of)+"]")
 	}
 	if len(maybe) > 0 {
 		p.Heading("What may have to be done")
 	}
 	for _, r := range maybe {
-		p.Item("-", "Not known yet whether this applies: "+r.Text+" ["+r.Rule+"]")
+		p.Item("-", "Not known yet whether this applies: "+r.Text+" ["+r.Rule+h.owner(r.Of)+"]")
 	}
 }
 
@@ -315,16 +318,42 @@ func missing(p *Page, a engine.Advice) {
 	}
 }
 
+// owner says whose a rule is, where it is not of the lowest layer.
+func (h Header) owner(of string) string {
+	if len(h.Over) == 0 || of == h.Over[len(h.Over)-1].Title {
+		return ""
+	}
+	return ", " + of
+}
+
 func footer(p *Page, h Header) {
 	p.Heading("About this advice")
-	text := fmt.Sprintf("Rulebook %q, edition %s, SHA-256 %.12s.", h.Rulebook, h.Edition, h.SHA)
+	text := fmt.Sprintf("Rulebook %q, edition %s, ", h.Rulebook, h.Edition)
+	for _, over := range h.Over {
+		text += fmt.Sprintf("over %q, edition %s, ", over.Title, over.Edition)
+	}
+	text += fmt.Sprintf("SHA-256 %.12s.", h.SHA)
 	if h.About != "" {
 		p.Para(h.About)
 	}
 	if h.Invented {
 		text = "An invented machine, for demonstration. " + text
 	}
+	if len(h.Off) > 0 {
+		text += " Switched off: " + switchedOff(h.Off) + "."
+	}
+	if h.Notes > 0 {
+		text += " The rulebook wants a look: boremend rulebook check."
+	}
 	p.Para(text + " Every rule with its values: boremend explain " + h.Path)
+}
+
+func switchedOff(off []engine.SwitchedOff) string {
+	rules := make([]string, len(off))
+	for i, o := range off {
+		rules[i] = o.Rule + " (by " + o.Of + ")"
+	}
+	return strings.Join(rules, ", ")
 }
 
 func points(v float64) string {

@@ -17,7 +17,7 @@ func Explanation(h Header, bores []engine.Advice, narrowed bool) *Page {
 		p.Heading("Facts worked out")
 		for _, f := range a.WorkedOut {
 			if !narrowed || reads(a, f.Fact) {
-				workedOut(p, f)
+				workedOut(p, h, f)
 			}
 		}
 		for _, outcome := range []struct{ word, title string }{
@@ -60,7 +60,7 @@ func mentions(formula, fact string) bool {
 	return false
 }
 
-func workedOut(p *Page, f engine.FormulaTrace) {
+func workedOut(p *Page, h Header, f engine.FormulaTrace) {
 	text := f.Fact + " = " + f.Shown
 	if f.Assumed {
 		text += ", assumed"
@@ -70,6 +70,10 @@ func workedOut(p *Page, f engine.FormulaTrace) {
 	if f.Numbers != f.Formula {
 		p.Detail("= " + f.Numbers)
 	}
+	if owner := h.owner(f.Of); owner != "" {
+		p.Detail("worked out by" + strings.TrimPrefix(owner, ","))
+	}
+	replacedLimits(p, f.Replaced)
 }
 
 func traces(p *Page, a engine.Advice, outcome, title string) {
@@ -85,8 +89,16 @@ func traces(p *Page, a engine.Advice, outcome, title string) {
 		p.Item("-", fmt.Sprintf("%s (%s, for %s): %s", r.Rule, effectWords[r.Effect], strings.Join(r.For, ", "), r.Text))
 		for _, atom := range r.Atoms {
 			p.Detail(atomLine(atom))
+			replacedLimits(p, atom.Replaced)
 		}
-		p.Detail(fmt.Sprintf("source: %s; trust: %s; %s:%d", r.Source, r.Trust, r.File, r.Line))
+		p.Detail(fmt.Sprintf("source: %s; trust: %s; %s, %s:%d", r.Source, r.Trust, r.Of, r.File, r.Line))
+	}
+}
+
+// replacedLimits says whose value a limit has, where it is not the lowest layer's.
+func replacedLimits(p *Page, limits []engine.LimitReplaced) {
+	for _, l := range limits {
+		p.Detail(fmt.Sprintf("limit.%s is %s in %s; %s has %s", l.Limit, l.Shown, l.Of, l.BeforeOf, l.Before))
 	}
 }
 

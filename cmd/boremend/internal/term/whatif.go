@@ -44,7 +44,7 @@ func terms(c engine.Chosen) string {
 	return c.Title + list(": ", said, "") + "."
 }
 
-var outcomeWords = map[string]string{"holds": "applies", "fails": "does not apply", "unknown": "not settled"}
+var outcomeWords = map[string]string{"holds": "applies", "fails": "does not apply", "unknown": "not settled", "absent": "has no say"}
 
 func turned(p *Page, rules []explain.RuleTurned) {
 	p.Heading("Rules that turned")

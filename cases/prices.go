@@ -1,0 +1,39 @@
+package cases
+
+import (
+	"gopkg.in/yaml.v3"
+
+	"boremend/engine/quantity"
+)
+
+// Prices are what the job knows of money, in the currency of the shop's rates. Nil:
+// not known. They change no advice.
+type Prices struct {
+	Part         *float64 // a new part, as delivered
+	DowntimeHour *float64 // what an hour of the standing machine costs its owner
+}
+
+// mostMoney is the most that one price may be: far beyond any machine.
+const mostMoney = 1e9
+
+// readPrices reads prices of a bore over those of the job.
+func (r *reader) readPrices(n *yaml.Node, over Prices) Prices {
+	out := over
+	fields := r.Fields(n, "part_price", "downtime_cost")
+	for key, into := range map[string]**float64{"part_price": &out.Part, "downtime_cost": &out.DowntimeHour} {
+		if fields[key] == nil {
+			continue
+		}
+		reading, ok := r.Quantity(fields[key], quantity.Money, "")
+		switch {
+		case !ok:
+		case reading.HasGiveOrTake:
+			r.Report(fields[key], "write the amount alone", "a give-or-take has no place here")
+		case !(reading.Value >= 0 && reading.Value <= mostMoney):
+			r.Report(fields[key], "write an amount from zero to a thousand million", "%q cannot be a price", fields[key].Value)
+		default:
+			*into = &reading.Value
+		}
+	}
+	return out
+}

@@ -1,0 +1,89 @@
+package paper
+
+// Shop writes the job traveller: the paper that lies at the machine, says what
+// to do in which order, and is filled in on the way. Where the advice is to stop
+// and ask, it is the sheet that goes to those who are asked.
+func Shop(j Job) Document {
+	w := &writer{}
+	j.opening(w)
+	j.papersHeld(w)
+	for _, b := range j.Bores {
+		if len(j.Bores) > 1 {
+			w.add(PageBreak{})
+		}
+		w.chapter(capital(given(b.Name)) + ": " + reworded(b.Advice.Chosen.Title))
+		for _, part := range j.bench(b) {
+			part(w, b)
+		}
+	}
+	j.closing(w)
+	for _, b := range j.Bores {
+		j.workings(w, b)
+	}
+	d := j.document("shop", "Job traveller", w.blocks)
+	d.Small = true
+	return d
+}
+
+// bench lists the parts for one bore.
+func (j Job) bench(b Bore) []func(*writer, Bore) {
+	if j.stopped(b) {
+		return []func(*writer, Bore){j.terms, j.asFound, j.handOver}
+	}
+	return []func(*writer, Bore){j.terms, j.holds, j.asFound, j.stages, j.asLeft}
+}
+
+// stopped reports whether the advice is to stop and ask.
+func (j Job) stopped(b Bore) bool {
+	return b.Advice.Chosen.Method == j.fallback()
+}
+
+// fallback is the method that stops and asks.
+func (j Job) fallback() string { return j.Book.Methods[j.Book.Fallback].Name }
+
+// papersHeld leaves room for the numbers of permits and locks.
+func (j Job) papersHeld(w *writer) {
+	w.heading("Permits and locks")
+	w.form([]string{"What", "Number or place", "Who", "Until"}, [][]string{
+		{"Work permit", "", "", ""}, {"Lockout: key, lock and tag", "", "", ""}, {"Supports and cribbing seen by", "", "", ""},
+		{"Hot-work permit, fire watch", "", "", ""}, {"Weld procedure; welder's test", "", "", ""}, {"Gauges, with their last check", "", "", ""},
+	})
+	w.small("Local law, the machine's manufacturer and licensed practice come before anything in this paper.")
+}
+
+// terms says on what terms the advice stands: how sure it is, and what must be
+// done beside the method itself.
+func (j Job) terms(w *writer, b Bore) {
+	k := j.known(b.Advice)
+	if said := shortly(b.Advice); len(said) > 0 {
+		w.para("Stands: " + listed(said) + ".")
+	}
+	w.list(k.howSure())
+	must, may := k.demands(b.Advice.Chosen.Method)
+	if len(must) > 0 {
+		w.subheading("Must be done")
+		w.checks(reasonTexts(must))
+	}
+	if len(may) > 0 {
+		w.subheading("Find out whether this must be done")
+		w.checks(reasonTexts(may))
+	}
+	if b.Cut != nil {
+		w.note("danger", "AS BORED", j.asBored(*b.Cut))
+	}
+}
+
+// closing leaves room for what went otherwise than planned, and for the end of
+// the job.
+func (j Job) closing(w *writer) {
+	w.chapter("Before the machine goes back")
+	w.heading("Parts and materials used")
+	w.form([]string{"Part or material", "Lot or certificate", "Amount"}, [][]string{{"", "", ""}, {"", "", ""}, {"", "", ""}})
+	w.heading("What went otherwise than planned")
+	w.form([]string{"What, and why", "Agreed with", "Date"}, [][]string{{"", "", ""}, {"", "", ""}})
+	w.heading("First checks")
+	j.inspections(w)
+	w.heading("Release")
+	w.add(Blanks{[]string{"Released for work: date, time, hour-meter", "Test reports filed at"}}, Signatures{[]string{"Did the work", "Checked the work", "Owner"}})
+	j.imprint(w)
+}
