@@ -24,6 +24,11 @@ var boreKeys = document.Keys{
 	{Name: "as_bored", Means: "Measurements after the cut."},
 }
 
+var priceKeys = document.Keys{
+	{Name: "part_price", Means: "A new part, as delivered, in the currency of the rates."},
+	{Name: "downtime_cost", Means: "What an hour of the standing machine costs its owner."},
+}
+
 var readingKeys = document.Keys{
 	{Name: "depth", Means: "How deep in the bore, as 10 mm."},
 	{Name: "clock", Means: "Where round the bore, in degrees clockwise from 12."},
@@ -44,7 +49,7 @@ var expectKeys = document.Keys{
 	{Name: "fails", Means: "These rules fail."},
 	{Name: "not_checked", Means: "These rules are listed as not checked."},
 	{Name: "verdicts", Means: "The verdict of single methods: go, conditional, no_go or open."},
-	{Name: "points", Means: "The points of single methods."},
+	{Name: "points", Means: "The points of single methods: a number, or [least, most] where facts are missing."},
 	{Name: "ruled_out_by", Means: "The rules that rule a method out, and no others."},
 	{Name: "demands", Means: "The demands in force for a method, and no others."},
 	{Name: "worked_out", Means: "Values of worked-out facts."},

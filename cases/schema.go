@@ -23,6 +23,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 	job := schema.Entry(jobKeys, map[string]*schema.Schema{
 		"job": schema.Text(), "about": schema.Text(), "invented": schema.YesNo(), "units": schema.OneWord(unitWords...),
 		"facts":  {Ref: "#/$defs/facts"},
+		"prices": pricesSchema(),
 		"bores":  {Type: "array", MinItems: 1, Items: boreSchema()},
 		"expect": {Type: "object", Additional: expectSchema(book)},
 	})
@@ -41,7 +42,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 func boreSchema() *schema.Schema {
 	readings := &schema.Schema{Ref: "#/$defs/readings"}
 	return schema.Entry(boreKeys, map[string]*schema.Schema{
-		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "readings": readings, "as_bored": readings,
+		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings,
 	})
 }
 
@@ -75,12 +76,33 @@ func unitsNeeded() *schema.Schema {
 	return &schema.Schema{Properties: schema.Properties{{Name: "facts", Is: facts}, {Name: "bores", Is: &schema.Schema{Items: bore}}}}
 }
 
+func pricesSchema() *schema.Schema {
+	price := schema.Quantity(quantity.Money, true)
+	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": price, "downtime_cost": price})
+}
+
 func expectSchema(book *engine.Rulebook) *schema.Schema {
+	ruleNames, cautionNames := expectable(book)
 	methods := schema.List(schema.OneWord(book.MethodNames()...))
-	rules := schema.List(schema.OneWord(book.RuleNames()...))
+	rules, cautions := schema.List(schema.OneWord(ruleNames...)), schema.List(schema.OneWord(cautionNames...))
+	ofMethods := func(value *schema.Schema) *schema.Schema {
+		s := &schema.Schema{Type: "object", Additional: false}
+		for _, m := range book.Methods {
+			s.Properties = append(s.Properties, schema.Property{Name: m.Name, Is: value})
+		}
+		return s
+	}
+	points := schema.Number(nil, nil, 0)
+	facts := &schema.Schema{Type: "object", Additional: false}
+	for _, f := range book.Facts {
+		facts.Properties = append(facts.Properties, schema.Property{Name: f.Name, Is: schema.Value(f, false).Means(f.Means)})
+	}
 	return schema.Entry(expectKeys, map[string]*schema.Schema{
 		"advice": methods, "may_stand": methods, "no_go": methods, "not_advised": methods,
-		"cautions": schema.List(schema.OneWord(book.CautionNames()...)), "holds": rules, "fails": rules,
 		"provisional": schema.YesNo(), "narrow": schema.YesNo(),
+		"cautions": cautions, "no_cautions": cautions, "holds": rules, "fails": rules, "not_checked": rules,
+		"verdicts": ofMethods(schema.OneWord(verdicts...)), "ruled_out_by": ofMethods(rules), "demands": ofMethods(rules),
+		"points":     ofMethods(&schema.Schema{AnyOf: []*schema.Schema{points, {Type: "array", Items: points, MinItems: 2, MaxItems: 2}}}),
+		"worked_out": facts,
 	})
 }

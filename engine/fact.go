@@ -104,7 +104,7 @@ func (l *loader) readFacts(v *level, f *document.File) {
 			l.replaceFormula(v, f, n, name)
 			continue
 		}
-		fields := f.Fields(n, append(factKeys.Names(), "was")...)
+		fields := f.Fields(n, append(factKeys.Names(), wasKey)...)
 		if l.replacesNothing(v, f, n, "fact", fields) {
 			continue
 		}
@@ -145,8 +145,8 @@ func (l *loader) replaceFormula(v *level, f *document.File, n *yaml.Node, name s
 		f.Report(n, "declare a fact under a name of your own", "%s is a fact of %s that is asked for; it stays as it is", name, fact.Of)
 		return
 	}
-	fields := f.Fields(n, "fact", "from", "was")
-	if !f.Require(n, fields, "from") {
+	fields, complete := f.Entry(n, otherwiseKeys)
+	if !complete {
 		return
 	}
 	if was, ok := f.Text(fields["was"]); ok && !sameFormula(was, fact.From) {

@@ -14,6 +14,44 @@ var titleKeys = document.Keys{
 	{Name: "steps", Means: "The steps of the work in their order. Cautions stand at them."},
 }
 
+// The keys of rulebook.yaml in an overlay.
+var overlayKeys = document.Keys{
+	{Name: "title", Needed: true, Means: "The name of the shop or of its rules. Every advice says whose rule it follows."},
+	{Name: "edition", Needed: true, Means: "Which edition it is. Count it up when you change something."},
+	{Name: "over", Needed: true, Means: "What this lies over: house, or the way to another folder from this one, such as ../our-rules."},
+	{Name: "over_edition", Means: "The edition of what lies below that you read when you wrote this."},
+	{Name: "narrow", Means: "A lead of this many points or less is called narrow."},
+	{Name: "fallback", Means: "The method that is advised when no other stands."},
+	{Name: "steps", Means: "Steps of the work that the rulebook below does not have."},
+	{Name: "off", Means: "Rules of the rulebook below that you do not follow, each with the reason why."},
+}
+
+var offKeys = document.Keys{
+	{Name: "rule", Needed: true, Means: "The rule that is switched off."},
+	{Name: "because", Needed: true, Means: "Why."},
+	{Name: wasKey, Means: "Its condition when you switched it off. You are told when it changes."},
+}
+
+// wasKey keeps what the rulebook below said when an overlay was written.
+const wasKey = "was"
+
+// The keys of a fact of the rulebook below that is worked out in another way.
+var otherwiseKeys = document.Keys{
+	{Name: "fact", Needed: true, Means: "The fact of the rulebook below."},
+	{Name: "from", Needed: true, Means: "The formula that counts instead."},
+	{Name: wasKey, Means: "In an overlay: the formula below when you wrote this. You are told when it changes."},
+}
+
+// The keys of a limit of the rulebook below that is set otherwise.
+var resetKeys = document.Keys{
+	{Name: "limit", Needed: true, Means: "The limit of the rulebook below."},
+	{Name: "is", Needed: true, Means: "The value that counts instead."},
+	{Name: wasKey, Needed: true, Means: "In an overlay: the value below when you wrote this. You are told when it changes."},
+	{Name: "means", Means: "What it is, where you say it in other words."},
+	{Name: "source", Needed: true, Means: "Where your value comes from."},
+	{Name: "trust", Means: "How far the source is trusted."},
+}
+
 var factKeys = document.Keys{
 	{Name: "fact", Needed: true, Means: "The name of the fact: small letters, digits and _."},
 	{Name: "means", Needed: true, Means: "What it is, in a few plain words."},
@@ -85,20 +123,26 @@ type Form struct {
 	File  string // within the folder of the rulebook; * stands for any name
 	Means string // what the file holds
 	Keys  document.Keys
-	List  bool // the file is a list of such entries
+	// Overlay are the keys where an overlay says something otherwise than the
+	// rulebook below. There are none where it can only add.
+	Overlay document.Keys
+	List    bool // the file is a list of such entries
 }
 
 // Forms lists the files of a rulebook.
 func Forms() []Form {
 	return []Form{
-		{titleFile, "What the rulebook is called, and how it settles what the rules leave open.", titleKeys, false},
-		{factsFile, "The facts: what is asked at a bore, and what is worked out from it.", factKeys, true},
-		{limitsFile, "The limits: every threshold, with its unit and its source.", limitKeys, true},
-		{methodsFile, "The methods, in the order that settles ties.", methodKeys, true},
-		{cautionFile, "The cautions: what can hurt people, spoil the part, or be forgotten.", cautionKeys, true},
-		{rulesFolder + "/*.yaml", "Rules: under this condition, this happens to these methods, because of this.", ruleKeys, true},
+		{titleFile, "What the rulebook is called, and how it settles what the rules leave open.", titleKeys, overlayKeys, false},
+		{factsFile, "The facts: what is asked at a bore, and what is worked out from it.", factKeys, otherwiseKeys, true},
+		{limitsFile, "The limits: every threshold, with its unit and its source.", limitKeys, resetKeys, true},
+		{methodsFile, "The methods, in the order that settles ties.", methodKeys, nil, true},
+		{cautionFile, "The cautions: what can hurt people, spoil the part, or be forgotten.", cautionKeys, nil, true},
+		{rulesFolder + "/*.yaml", "Rules: under this condition, this happens to these methods, because of this.", ruleKeys, nil, true},
 	}
 }
+
+// OffKeys are the keys of a rule that an overlay switches off.
+func OffKeys() document.Keys { return offKeys }
 
 // RefKeys are the keys of a reference of a caution.
 func RefKeys() document.Keys { return refKeys }

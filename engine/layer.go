@@ -104,8 +104,8 @@ func onlyComments(text []byte) bool {
 // readOverlayTitle decodes rulebook.yaml of a layer that lies over another. What
 // it does not say stays as it is below.
 func (l *loader) readOverlayTitle(v *level, f *document.File) {
-	v.fields = f.Fields(f.Root, "title", "edition", "over", "over_edition", "narrow", "fallback", "steps", "off")
-	f.Require(f.Root, v.fields, "title", "edition", "over")
+	v.fields, _ = f.Entry(f.Root, overlayKeys)
+	f.Text(v.fields["over"]) // has been followed; here only its form counts
 	l.readEdition(v, f)
 	for _, lower := range l.levels[:v.number] {
 		if lower.Title == v.Title {
@@ -129,8 +129,7 @@ func (l *loader) readOverlayTitle(v *level, f *document.File) {
 // readOff decodes the rules that an overlay takes out.
 func (l *loader) readOff(v *level, f *document.File) {
 	for _, e := range f.List(v.fields["off"]) {
-		fields := f.Fields(e, "rule", "because", "was")
-		f.Require(e, fields, "rule", "because")
+		fields, _ := f.Entry(e, offKeys)
 		off := &offEntry{file: f, node: fields["rule"], was: fields["was"], below: v.number}
 		off.SwitchedOff = SwitchedOff{Of: v.Title, File: f.Name, Line: e.Line}
 		off.Rule, _ = f.Text(fields["rule"])

@@ -59,7 +59,7 @@ func (l *loader) readLimits(v *level, f *document.File) {
 			l.replaceLimit(v, f, n, l.limits[name])
 			continue
 		}
-		fields := f.Fields(n, append(limitKeys.Names(), "was")...)
+		fields := f.Fields(n, append(limitKeys.Names(), wasKey)...)
 		if l.replacesNothing(v, f, n, "limit", fields) {
 			continue
 		}
@@ -101,7 +101,7 @@ func (l *loader) readLimits(v *level, f *document.File) {
 // layer: only its value changes. was: keeps the value that it had there, so that
 // a later change under the overlay is noticed.
 func (l *loader) replaceLimit(v *level, f *document.File, n *yaml.Node, limit *Limit) {
-	fields := f.Fields(n, "limit", "is", "was", "means", "source", "trust")
+	fields := f.Fields(n, resetKeys.Names()...)
 	f.Require(n, fields, "is", "source")
 	if limit == nil {
 		return // its declaration has a problem of its own

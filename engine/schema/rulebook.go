@@ -2,6 +2,7 @@ package schema
 
 import (
 	"path"
+	"slices"
 	"strings"
 
 	"boremend/engine"
@@ -46,7 +47,7 @@ type writer struct {
 
 // file is the schema of a whole file.
 func (w *writer) file(name string, form engine.Form) *Schema {
-	entry := Entry(form.Keys, w.values(name))
+	entry := w.entry(name, form)
 	w.together(name, entry)
 	whole := entry
 	if form.List {
@@ -54,6 +55,37 @@ func (w *writer) file(name string, form engine.Form) *Schema {
 	}
 	whole.Dialect, whole.Title, whole.Description = Dialect, form.File+" of a boremend rulebook", form.Means
 	return whole
+}
+
+// entry is one entry of a file, of a whole rulebook or of an overlay: a schema
+// cannot know which of them the file belongs to.
+func (w *writer) entry(name string, form engine.Form) *Schema {
+	values := w.values(name)
+	if form.Overlay == nil {
+		return Entry(form.Keys, values)
+	}
+	onlyBelow, onlyOver := without(form.Keys, form.Overlay), without(form.Overlay, form.Keys)
+	entry := Entry(append(slices.Clone(form.Keys), onlyOver...), values)
+	entry.Required = nil
+	entry.AnyOf = []*Schema{
+		{Required: form.Keys.Needed(), Not: anyOf(onlyOver)},
+		{Required: form.Overlay.Needed(), Not: anyOf(onlyBelow)},
+	}
+	return entry
+}
+
+// without lists the keys that are not among the others.
+func without(keys, others document.Keys) document.Keys {
+	return slices.DeleteFunc(slices.Clone(keys), func(k document.Key) bool { return slices.Contains(others.Names(), k.Name) })
+}
+
+// anyOf holds where one of the keys is there.
+func anyOf(keys document.Keys) *Schema {
+	s := &Schema{}
+	for _, k := range keys {
+		s.AnyOf = append(s.AnyOf, &Schema{Required: []string{k.Name}})
+	}
+	return s
 }
 
 // Entry is a mapping with these keys and no others. values gives the schema of
@@ -79,6 +111,8 @@ func (w *writer) values(name string) map[string]*Schema {
 			"title": Text(), "edition": Text(), "narrow": Number(ptr(0), nil, 0),
 			"fallback": SomeWord(w.book.MethodNames()...),
 			"subjects": List(SomeWord(w.subjects()...)), "steps": List(Text()),
+			"over": Text(), "over_edition": Text(),
+			"off": List(Entry(engine.OffKeys(), map[string]*Schema{"rule": SomeWord(w.rules()...), "because": Text(), "was": Text()})),
 		}
 	case "facts":
 		return map[string]*Schema{
@@ -88,11 +122,11 @@ func (w *writer) values(name string) map[string]*Schema {
 			"range":   {Type: "array", Items: Text(), MinItems: 2, MaxItems: 2},
 			"tier":    count(), "minutes": Number(nil, nil, 0), "change": OneWord(w.words.Changes...),
 			"ask": Text(), "how": Text(), "tool": Text(), "if_guessed": Text(), "give_or_take": Text(),
-			"from": Text(), "assume": Text(), "at_least": SomeWord(w.facts()...),
+			"from": Text(), "was": Text(), "assume": Text(), "at_least": SomeWord(w.facts()...),
 		}
 	case "limits":
 		return map[string]*Schema{
-			"limit": plainName(factName), "is": anyQuantity(), "means": Text(), "source": sources(),
+			"limit": plainName(factName), "is": anyQuantity(), "was": anyQuantity(), "means": Text(), "source": sources(),
 			"trust": OneWord(w.words.Trusts...), "kind": OneWord(quantity.KindNames()...),
 		}
 	case "methods":
