@@ -54,6 +54,9 @@ func (l *JSONLines) Waiting() bool { return l.lines.waiting() }
 // Decoder returns what decodes lines, for one goroutine.
 func (l *JSONLines) Decoder() Decoder { return lineDecoder{l.file, l.book} }
 
+// lineRemedy shows what a line looks like.
+const lineRemedy = `write one bore a line, as {"job": "HB-1", "bore": "left ear", "facts": {"finish_bore": "80 mm"}}`
+
 type lineDecoder struct {
 	file string
 	book *engine.Rulebook
@@ -74,6 +77,10 @@ func (d lineDecoder) Decode(p Piece) []Row {
 }
 
 func (d lineDecoder) row(f *document.File, root *yaml.Node, row *Row) {
+	if root.Kind != yaml.MappingNode {
+		f.Report(root, lineRemedy, "the line does not hold a bore in braces")
+		return
+	}
 	r := &reader{File: f, book: d.book, job: &Job{}}
 	fields, complete := f.Entry(root, lineKeys)
 	row.Job, _ = f.Text(fields["job"])
@@ -200,7 +207,7 @@ func (r *jsonReader) wrong(err error) {
 		at, says = int(min(max(syntax.Offset-1, 0), int64(at))), "is not valid JSON: "+strings.ReplaceAll(syntax.Error(), "\n", " ")
 	}
 	n := &yaml.Node{Line: r.piece.Line, Column: utf8.RuneCountInString(r.piece.Text[:at]) + 1}
-	r.Report(n, `write one bore a line, as {"job": "HB-1", "bore": "left ear", "facts": {"finish_bore": "80 mm"}}`, "%s", says)
+	r.Report(n, lineRemedy, "%s", says)
 }
 
 var _ Batch = (*JSONLines)(nil)

@@ -12,8 +12,11 @@ import (
 // costs its line and no more.
 type records struct {
 	*lines
-	comma byte // between cells
+	comma byte // between cells; 0 while that is not known
 }
+
+// commas are what may part cells. No column name has one of them in it.
+const commas = ",;\t"
 
 // next returns the next record that is not blank.
 func (r *records) next() (Piece, error) {
@@ -77,7 +80,7 @@ func (q *quoting) read(text string) {
 		case c == '"' && start:
 			q.open, q.column = true, len([]rune(text[:i]))+1
 		default:
-			start = c == q.comma
+			start = c == q.comma || q.comma == 0 && strings.IndexByte(commas, c) >= 0
 		}
 	}
 }

@@ -30,8 +30,9 @@ type tableDecoder struct {
 	state *engine.State
 	csv   *csv.Reader
 	feed  feed
-	lines int // that the CSV reader had seen before the record read last
-	last  int // lines of that record
+	lines int  // that the CSV reader had seen before the record read last
+	last  int  // lines of that record
+	ascii bool // of that record: a byte is a character
 	node  yaml.Node
 	file  document.File
 }
@@ -73,7 +74,7 @@ func (d *tableDecoder) cells(p Piece) ([]string, bool) {
 		d.csv.Comma, d.csv.FieldsPerRecord, d.csv.ReuseRecord = rune(d.table.comma), -1, true
 	}
 	d.lines += d.last
-	d.last = strings.Count(p.Text, "\n")
+	d.last, d.ascii = strings.Count(p.Text, "\n"), isASCII(p.Text)
 	before := d.csv.InputOffset()
 	d.feed.text = p.Text
 	cells, err := d.csv.Read()
@@ -165,7 +166,7 @@ func (d *tableDecoder) together(row *Row, p Piece) {
 // at is the node of a cell of the record read last; it serves until the next.
 func (d *tableDecoder) at(p Piece, i int, text string) *yaml.Node {
 	line, at := d.csv.FieldPos(i)
-	setCell(&d.node, p.Text, line-d.lines-1, p.Line, at, text)
+	setCell(&d.node, p, line-d.lines-1, at, text, d.ascii)
 	return &d.node
 }
 

@@ -59,7 +59,7 @@ func OpenTable(r io.Reader, file string, book *engine.Rulebook, decimal Decimal)
 	if err != nil {
 		return nil, err
 	}
-	t := &Table{records: records{lines: ls, comma: '\n'}, book: book, decimal: decimal}
+	t := &Table{records: records{lines: ls}, book: book, decimal: decimal}
 	head, err := t.records.next()
 	if err == io.EOF {
 		return nil, document.Problems{{File: file, Line: 1, Column: 1, Says: "is empty", Remedy: "begin with a line that names the columns"}}
@@ -76,12 +76,12 @@ func OpenTable(r io.Reader, file string, book *engine.Rulebook, decimal Decimal)
 	return t, f.Problems().Err()
 }
 
-// separator finds what parts the cells. No column name has one of the signs in it.
+// separator finds what parts the cells.
 func separator(head string) byte {
-	best, most := byte(','), 0
-	for _, sign := range []byte{',', ';', '\t'} {
-		if n := strings.Count(head, string(sign)); n > most {
-			best, most = sign, n
+	best, most := commas[0], 0
+	for i := range len(commas) {
+		if n := strings.Count(head, commas[i:i+1]); n > most {
+			best, most = commas[i], n
 		}
 	}
 	return best
@@ -99,7 +99,8 @@ func (t *Table) readHead(f *document.File, head Piece) {
 	var seen []string
 	for i, cell := range names {
 		_, at := r.FieldPos(i)
-		n := cellNode(head.Text, head.Line, at, cell)
+		n := &yaml.Node{}
+		setCell(n, head, 0, at, cell, false)
 		name := strings.TrimSpace(cell)
 		name, unit, _ := strings.Cut(strings.TrimSuffix(name, ")"), "(")
 		name, unit = strings.TrimSpace(name), strings.TrimSpace(unit)
@@ -170,23 +171,28 @@ func report(f *document.File, p Piece, err error, before int) {
 	f.Report(n, remedy, "%s", says)
 }
 
-// cellNode is a cell with its place. at is the byte, from 1, where the cell starts
-// on its line.
-func cellNode(text string, line, at int, cell string) *yaml.Node {
-	n := &yaml.Node{}
-	setCell(n, text, 0, line, at, cell)
-	return n
-}
-
-// setCell puts a cell into a node. down counts the lines within the record.
-func setCell(n *yaml.Node, text string, down, line, at int, cell string) {
-	*n = yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: strings.TrimSpace(cell), Line: line + down, Column: runesBefore(text, down, at) + 1}
+// setCell puts a cell into a node with its place. down counts the lines within the
+// record, and at is the byte, from 1, where the cell starts on its line.
+func setCell(n *yaml.Node, p Piece, down, at int, cell string, ascii bool) {
+	*n = yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: strings.TrimSpace(cell), Line: p.Line + down, Column: at}
+	if !ascii {
+		n.Column = runesBefore(p.Text, down, at) + 1
+	}
 	if cell != "" && cell[0] <= ' ' {
 		n.Column += len(cell) - len(strings.TrimLeft(cell, " \t"))
 	}
-	if rest := lineOf(text, down); at <= len(rest) && rest[at-1] == '"' {
+	if rest := lineOf(p.Text, down); at <= len(rest) && rest[at-1] == '"' {
 		n.Style = yaml.DoubleQuotedStyle
 	}
+}
+
+func isASCII(text string) bool {
+	for i := range len(text) {
+		if text[i] >= utf8.RuneSelf {
+			return false
+		}
+	}
+	return true
 }
 
 // lineOf is a line of a record, counted from 0, and all after it.

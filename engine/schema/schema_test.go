@@ -291,13 +291,13 @@ func TestAgreesWithTheLoader(t *testing.T) {
 		}
 	}
 	for _, name := range slices.Sorted(maps.Keys(files)) {
-		spoil(files, name, 8, func(tree fs.FS) error {
+		spoil(files, name, 4, func(tree fs.FS) error {
 			_, err := engine.Load(tree, "rules", functions)
 			return err
 		})
 	}
 	for _, name := range slices.Sorted(maps.Keys(overlay)) {
-		spoil(overlay, name, 20, func(tree fs.FS) error {
+		spoil(overlay, name, 10, func(tree fs.FS) error {
 			_, err := engine.LoadOver(functions, below, engine.Layer{Files: tree, Shown: "ours"})
 			return err
 		})
