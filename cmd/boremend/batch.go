@@ -158,7 +158,7 @@ func (a *app) batchInto(w io.Writer, b batchFlags, book *engine.Rulebook, stream
 		return false, useError{"the lines cannot be written: " + systemSays(err), "make room"}
 	}
 	if wrong > 0 {
-		fmt.Fprintf(a.err, "boremend: %d of %d bores have mistakes and no advice\n", wrong, done)
+		fmt.Fprintf(a.err, "boremend: %d of %d lines have mistakes and no advice\n", wrong, done)
 		return true, errShort
 	}
 	return true, nil
