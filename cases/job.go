@@ -83,7 +83,9 @@ type reader struct {
 	job    *Job
 	bare   string // unit of lengths written without one
 	shared *yaml.Node
-	prices Prices // of the whole job
+	// foundOnly leaves expectations unread.
+	foundOnly bool
+	prices    Prices // of the whole job
 }
 
 func (r *reader) read() {
@@ -110,7 +112,9 @@ func (r *reader) read() {
 	for _, n := range bores {
 		r.bore(n)
 	}
-	r.expectations(fields["expect"])
+	if !r.foundOnly {
+		r.expectations(fields["expect"])
+	}
 }
 
 // units sets the unit of bare lengths, and with it the reader's units.

@@ -11,7 +11,7 @@ var jobKeys = document.Keys{
 	{Name: "invented", Means: "yes where the data is for demonstration."},
 	{Name: "units", Means: "The unit of lengths that are written without one: mm or inch."},
 	{Name: "facts", Means: "What holds for every bore of the job. A bore may say otherwise."},
-	{Name: "prices", Means: "Prices that hold for every bore: part_price and downtime_cost."},
+	{Name: "prices", Means: "What is known of money, for every bore. It changes no advice."},
 	{Name: "bores", Needed: true, Means: "The worn bores, one entry each."},
 	{Name: "expect", Means: "In a worked case: the advice that a careful hand expects, by the name of the bore."},
 }
@@ -19,13 +19,13 @@ var jobKeys = document.Keys{
 var boreKeys = document.Keys{
 	{Name: "bore", Needed: true, Means: "The name of the bore, different from those of the others."},
 	{Name: "facts", Means: "What was found at this bore."},
-	{Name: "prices", Means: "Prices for this bore: part_price and downtime_cost."},
+	{Name: "prices", Means: "What is known of money, for this bore."},
 	{Name: "readings", Means: "Measurements in the bore as it was found."},
 	{Name: "as_bored", Means: "Measurements after the cut."},
 }
 
 var priceKeys = document.Keys{
-	{Name: "part_price", Means: "A new part, as delivered, in the currency of the rates."},
+	{Name: "part_price", Means: "What a new part costs, in the currency of the rates."},
 	{Name: "downtime_cost", Means: "What an hour of the standing machine costs its owner."},
 }
 
@@ -49,7 +49,7 @@ var expectKeys = document.Keys{
 	{Name: "fails", Means: "These rules fail."},
 	{Name: "not_checked", Means: "These rules are listed as not checked."},
 	{Name: "verdicts", Means: "The verdict of single methods: go, conditional, no_go or open."},
-	{Name: "points", Means: "The points of single methods: a number, or [least, most] where facts are missing."},
+	{Name: "points", Means: "The points of single methods."},
 	{Name: "ruled_out_by", Means: "The rules that rule a method out, and no others."},
 	{Name: "demands", Means: "The demands in force for a method, and no others."},
 	{Name: "worked_out", Means: "Values of worked-out facts."},

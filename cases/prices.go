@@ -19,7 +19,7 @@ const mostMoney = 1e9
 // readPrices reads prices of a bore over those of the job.
 func (r *reader) readPrices(n *yaml.Node, over Prices) Prices {
 	out := over
-	fields := r.Fields(n, priceKeys.Names()...)
+	fields, _ := r.Entry(n, priceKeys)
 	for key, into := range map[string]**float64{"part_price": &out.Part, "downtime_cost": &out.DowntimeHour} {
 		if fields[key] == nil {
 			continue

@@ -46,6 +46,11 @@ func boreSchema() *schema.Schema {
 	})
 }
 
+func pricesSchema() *schema.Schema {
+	amount := schema.Quantity(quantity.Money, true)
+	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": amount, "downtime_cost": amount})
+}
+
 func readingSchema() *schema.Schema {
 	values := map[string]*schema.Schema{}
 	for _, p := range readingValues(true).Properties {
@@ -74,11 +79,6 @@ func unitsNeeded() *schema.Schema {
 	facts, readings := &schema.Schema{Ref: "#/$defs/facts_with_units"}, &schema.Schema{Ref: "#/$defs/readings_with_units"}
 	bore := &schema.Schema{Properties: schema.Properties{{Name: "facts", Is: facts}, {Name: "readings", Is: readings}, {Name: "as_bored", Is: readings}}}
 	return &schema.Schema{Properties: schema.Properties{{Name: "facts", Is: facts}, {Name: "bores", Is: &schema.Schema{Items: bore}}}}
-}
-
-func pricesSchema() *schema.Schema {
-	price := schema.Quantity(quantity.Money, true)
-	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": price, "downtime_cost": price})
 }
 
 func expectSchema(book *engine.Rulebook) *schema.Schema {

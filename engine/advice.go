@@ -97,6 +97,8 @@ type Reason struct {
 	Of      string  `json:"of"` // title of the layer whose rule it is
 	File    string  `json:"file"`
 	Line    int     `json:"line"`
+	// Replaced are the limits in its condition or text that an overlay has changed.
+	Replaced []LimitReplaced `json:"replaced,omitempty"`
 	// IfUnknown marks a rule that counts as holding because nobody knows.
 	UntilKnown bool `json:"until_known,omitempty"`
 }
@@ -203,6 +205,7 @@ func (s *State) reason(r *Rule, condition Truth, units quantity.System) Reason {
 		Rule: r.Name, Effect: r.Effect.String(), Outcome: r.outcome(condition).String(), Text: r.because.fill(s, units),
 		Source: r.Source, Trust: r.Trust, Points: r.Points, Of: r.Of, File: r.File, Line: r.Line,
 		UntilKnown: condition == Unknown && r.IfUnknown == Hold,
+		Replaced:   s.book.replacedIn(r.If+" "+r.Because, units),
 	}
 }
 

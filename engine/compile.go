@@ -28,6 +28,8 @@ func (l *loader) compile() {
 	}
 	c.trackReaders()
 	c.trackImpacts()
+	c.trackLeast()
+	c.trackApart()
 }
 
 // compiler builds a program. While a formula is compiled, reads gathers what it
@@ -47,10 +49,10 @@ func (c *compiler) step(slot int32, f *Fact) {
 	s := step{slot: slot, sort: f.Sort, from: valueOf{root: -1}, assume: valueOf{root: -1}}
 	c.reads = needs{}
 	if nodes.from.node != nil {
-		s.from = c.formula(f, nodes.from)
+		s.from, s.linear = c.formula(f, nodes.from)
 	}
 	if nodes.assume.node != nil {
-		s.assume = c.formula(f, nodes.assume)
+		s.assume, _ = c.formula(f, nodes.assume)
 	}
 	s.needs = c.reads
 	if nodes.atLeast.node != nil {
@@ -80,10 +82,10 @@ func (c *compiler) atLeast(f *Fact, w written) {
 }
 
 // formula compiles from: or assume: of a fact and checks that it yields what
-// the fact holds.
-func (c *compiler) formula(f *Fact, w written) valueOf {
+// the fact holds. It gives the formula as a sum too, where it is one.
+func (c *compiler) formula(f *Fact, w written) (v valueOf, as *linear) {
 	c.where = w
-	v := valueOf{root: -1, text: w.node.Value}
+	v = valueOf{root: -1, text: w.node.Value}
 	tree, found := c.l.parse(w, true)
 	switch {
 	case tree == nil:
@@ -93,10 +95,13 @@ func (c *compiler) formula(f *Fact, w written) valueOf {
 		v.root = c.truth(tree)
 	case f.Sort == Number && found.class == numberClass && found.dimension == f.Kind.Dimension():
 		v.formula = c.number(tree)
+		if sum, ok := c.linear(tree); ok {
+			as = &sum
+		}
 	default:
 		w.file.Report(w.node, "change kind: or the formula", "%s is %s, and the formula gives %s", f.Name, f.words(), found.words())
 	}
-	return v
+	return v, as
 }
 
 // condition compiles the condition of a rule; a rule without one gets -1.
@@ -136,6 +141,7 @@ func (c *compiler) truth(n ast.Node) int32 {
 		}
 		if flag, wanted, ok := flagTest(n); ok {
 			root := c.atom(flag)
+			c.p.places[root].text = textOf(n)
 			if wanted == Holds {
 				return root
 			}
@@ -224,7 +230,7 @@ func (c *compiler) placeOf(n ast.Node) place {
 		return false
 	})
 	line, column := c.where.file.Place(c.where.node, start)
-	return place{line, column}
+	return place{line, column, textOf(n)}
 }
 
 func (c *compiler) newAtom(n ast.Node) atom {
@@ -255,6 +261,10 @@ func (c *compiler) newAtom(n ast.Node) atom {
 		a.shape, a.left, a.right = againstFact, c.slot(left), c.slot(right)
 	default:
 		a.shape, a.leftOf, a.rightOf = general, c.number(b.Left), c.number(b.Right)
+	}
+	if sides, ok := c.linear(&ast.BinaryNode{Operator: "-", Left: b.Left, Right: b.Right}); ok {
+		sides.steps-- // comparing rounds nothing
+		a.sides = &sides
 	}
 	if a.shape != againstConstant {
 		a.order = c.order(a.leftText, a.rightText)
@@ -287,22 +297,6 @@ func (c *compiler) slot(n *ast.IdentifierNode) int32 {
 		c.reads.slots = append(c.reads.slots, slot)
 	}
 	return slot
-}
-
-// order numbers the pair of sides that a comparison puts in order; a comparison
-// with the sides exchanged speaks of the same pair.
-func (c *compiler) order(left, right string) order {
-	exchanged := right < left
-	if exchanged {
-		left, right = right, left
-	}
-	number, seen := c.orderNumbers[[2]string{left, right}]
-	if !seen {
-		c.p.orders++
-		number = int32(c.p.orders)
-		c.orderNumbers[[2]string{left, right}] = number
-	}
-	return order{number, exchanged}
 }
 
 // kindOf finds the kind in which to show the sides of a comparison: that of the
@@ -420,61 +414,18 @@ func (c *compiler) circle(f *Fact, path []string) {
 	w.file.Report(w.node, "break the circle with an asked fact", "%s is worked out from itself: %s", f.Name, strings.Join(path[start:], " <- "))
 }
 
-// trackReaders notes which atoms each condition reads, in order.
-func (c *compiler) trackReaders() {
-	c.p.readers = make([][]int32, len(c.p.conditions))
-	for i, root := range c.p.conditions {
-		if root >= 0 {
-			c.p.readers[i] = c.atomsUnder(root, nil)
-		}
+// order numbers the pair of sides that a comparison puts in order; a comparison
+// with the sides exchanged speaks of the same pair.
+func (c *compiler) order(left, right string) order {
+	exchanged := right < left
+	if exchanged {
+		left, right = right, left
 	}
-}
-
-func (p *program) atomsUnder(root int32, found []int32) []int32 {
-	n := p.nodes[root]
-	switch n.op {
-	case atomNode:
-		if !slices.Contains(found, n.first) {
-			found = append(found, n.first)
-		}
-	case notNode, andNode, orNode:
-		for _, k := range p.kids[n.first : n.first+n.count] {
-			found = p.atomsUnder(k, found)
-		}
+	number, seen := c.orderNumbers[[2]string{left, right}]
+	if !seen {
+		c.p.orders++
+		number = int32(c.p.orders)
+		c.orderNumbers[[2]string{left, right}] = number
 	}
-	return found
-}
-
-func (c *compiler) atomsUnder(root int32, found []int32) []int32 { return c.p.atomsUnder(root, found) }
-
-// trackImpacts finds for each fact what follows from it, however far.
-func (c *compiler) trackImpacts() {
-	c.p.impacts = make([]impact, len(c.p.steps))
-	for slot := range c.p.steps {
-		facts := make([]bool, len(c.p.steps))
-		atoms := make([]bool, len(c.p.atoms))
-		facts[slot] = true
-		touched := func(n needs) bool {
-			return slices.ContainsFunc(n.slots, func(s int32) bool { return facts[s] }) ||
-				slices.ContainsFunc(n.atoms, func(a int32) bool { return atoms[a] })
-		}
-		imp := &c.p.impacts[slot]
-		for _, it := range c.p.tape {
-			switch {
-			case it.isStep && (int(it.index) == slot || touched(c.p.steps[it.index].needs)):
-				facts[it.index] = true
-				imp.tape = append(imp.tape, it)
-				imp.calls = imp.calls || c.p.steps[it.index].needs.calls
-			case !it.isStep && touched(c.p.atoms[it.index].needs):
-				atoms[it.index] = true
-				imp.tape = append(imp.tape, it)
-				imp.calls = imp.calls || c.p.atoms[it.index].needs.calls
-			}
-		}
-		for i, readers := range c.p.readers {
-			if slices.ContainsFunc(readers, func(a int32) bool { return atoms[a] }) {
-				imp.conditions = append(imp.conditions, int32(i))
-			}
-		}
-	}
+	return order{number, exchanged}
 }

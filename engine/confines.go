@@ -11,15 +11,19 @@ type confines struct {
 	within []span // by slot
 	beside []span // by slot: what an asked fact may be where it is known
 	orders []ways // by order
+	// Whether it is known which facts must reach which, and by order the ways that
+	// this leaves.
+	reaching bool
+	reached  []ways
 }
 
 func (b *Rulebook) newConfines() *confines {
-	c := &confines{within: make([]span, len(b.Facts)), beside: make([]span, len(b.Facts)), orders: make([]ways, b.orders+1)}
+	c := &confines{within: make([]span, len(b.Facts)), beside: make([]span, len(b.Facts)), orders: make([]ways, b.orders+1), reached: make([]ways, b.orders+1)}
 	for i := range c.within {
 		c.within[i], c.beside[i] = everything, span{low: nothing.low, high: nothing.high}
 	}
 	for i := range c.orders {
-		c.orders[i] = anyWay
+		c.orders[i], c.reached[i] = anyWay, anyWay
 	}
 	return c
 }
@@ -71,11 +75,24 @@ func (w ways) exchange() ways {
 }
 
 // comparison is how an atom may come out in the case looked at.
-func (c *confines) comparison(a *atom) (out outcomes) {
-	may, holds := c.orders[a.order.number], a.op.holding()
-	if a.order.exchanged {
-		holds = holds.exchange()
+func (c *confines) comparison(o *Outlook, a *atom) outcomes {
+	may := c.orders[a.order.number]
+	if c.reaching {
+		may &= c.reached[a.order.number] | sideUnknown
 	}
+	if a.order.exchanged {
+		may = may.exchange()
+	}
+	return c.sides(o, a, may)
+}
+
+// sides is how an atom may come out when its sides stand in one of the ways
+// given, and as far apart as what they are made of allows.
+func (c *confines) sides(o *Outlook, a *atom, may ways) (out outcomes) {
+	if a.apart != nil {
+		may &= a.apart.ways(o, c.reaching)
+	}
+	holds := a.op.holding()
 	if may&holds != 0 {
 		out |= mayHold
 	}

@@ -56,7 +56,7 @@ func cutAt(op comparison, at float64, whole span) (below, above float64) {
 // parts takes a fact to lie in one part of what it may be, or in another.
 func (p *proof) parts(slot int32, all ...span) (cases division) {
 	for _, part := range all {
-		if f := p.o.book.Facts[slot]; f.Kind == quantity.Count && f.Sort == Number && !f.WorkedOut() {
+		if p.counted(slot) {
 			part.low, part.high = math.Ceil(part.low), math.Floor(part.high)
 		}
 		if !part.void() {
@@ -64,6 +64,13 @@ func (p *proof) parts(slot int32, all ...span) (cases division) {
 		}
 	}
 	return cases
+}
+
+// counted reports whether a fact, as far as it is given, is a whole number. One
+// that is only assumed need not be.
+func (p *proof) counted(slot int32) bool {
+	f := p.o.book.Facts[slot]
+	return f.Sort == Number && f.Kind == quantity.Count && (p.o.given[slot] || p.open(slot))
 }
 
 // open reports whether an asked fact may be known or not.
@@ -117,49 +124,54 @@ func (p *proof) inOrder(a *atom) (cases division) {
 // rests on without following from them yet.
 func (p *proof) refine() division {
 	best, most := int32(-1), 0.0
-	consider := func(n needs) {
-		for _, slot := range n.slots {
-			a := p.o.spans[slot]
-			if !p.o.book.divisible(int(slot), a) || p.sizes[slot] == 0 {
-				continue
-			}
-			share := breadth(a) / p.sizes[slot]
-			if share > most && !math.IsInf(breadth(a), 0) {
-				best, most = slot, share
-			}
+	for _, slot := range p.unrefined() {
+		a := p.o.spans[slot]
+		if p.sizes[slot] == 0 || math.IsInf(breadth(a), 0) || !p.o.book.divisible(int(slot), a) {
+			continue
+		}
+		if share := breadth(a) / p.sizes[slot]; share > most {
+			best, most = slot, share
 		}
 	}
-	for _, a := range p.scope.atoms {
-		if p.forcedOrder(a) {
-			consider(p.o.book.atoms[a].needs)
-		}
-	}
-	for _, slot := range p.scope.facts() {
-		if p.forcedFact(slot) {
-			consider(p.o.book.steps[slot].needs)
-		}
-	}
-	for _, slot := range p.scope.asked {
-		if least := p.o.book.least[slot]; least >= 0 && p.o.spans[slot].low < p.o.spans[least].high {
-			consider(needs{slots: []int32{slot, least}})
-			consider(p.o.book.steps[least].needs)
-		}
-	}
-	if best < 0 {
+	switch {
+	case best < 0:
 		return nil
-	}
-	if p.o.spans[best].unknown || p.open(best) {
+	case p.o.spans[best].unknown || p.open(best):
 		return p.knownOrNot(best)
 	}
 	near, far := p.o.book.halve(int(best), p.o.spans[best])
 	return p.parts(best, near, far)
 }
 
+// unrefined lists the facts that a case taken rests on.
+func (p *proof) unrefined() (slots []int32) {
+	for _, a := range p.scope.atoms {
+		if p.forcedOrder(a) {
+			slots = append(slots, p.o.book.atoms[a].needs.slots...)
+		}
+	}
+	for _, slot := range p.scope.facts() {
+		if p.forcedFact(slot) {
+			slots = append(slots, p.o.book.steps[slot].needs.slots...)
+		}
+	}
+	for _, slot := range p.scope.asked {
+		if least := p.o.book.least[slot]; least >= 0 && p.o.spans[slot].low < p.o.spans[least].high {
+			slots = append(append(slots, slot, least), p.o.book.steps[least].needs.slots...)
+		}
+	}
+	return slots
+}
+
 // forcedOrder reports whether a comparison only comes out as it does because its
 // sides were taken to stand so.
 func (p *proof) forcedOrder(number int32) bool {
 	a := &p.o.book.atoms[number]
-	return (a.shape == general || a.shape == againstFact) && p.o.compare(a)&^p.o.atoms[number] != 0
+	if a.shape != general && a.shape != againstFact {
+		return false
+	}
+	free := p.o.compare(a) & p.o.confines.sides(p.o, a, anyWay)
+	return free&^p.o.atoms[number] != 0
 }
 
 // forcedFact reports whether a worked-out fact was taken to lie in a part of what

@@ -104,7 +104,7 @@ func (l *loader) readFacts(v *level, f *document.File) {
 			l.replaceFormula(v, f, n, name)
 			continue
 		}
-		fields := f.Fields(n, append(factKeys.Names(), wasKey)...)
+		fields := f.Fields(n, append(factKeys.Names(), "was")...)
 		if l.replacesNothing(v, f, n, "fact", fields) {
 			continue
 		}
@@ -145,7 +145,7 @@ func (l *loader) replaceFormula(v *level, f *document.File, n *yaml.Node, name s
 		f.Report(n, "declare a fact under a name of your own", "%s is a fact of %s that is asked for; it stays as it is", name, fact.Of)
 		return
 	}
-	fields, complete := f.Entry(n, otherwiseKeys)
+	fields, complete := f.Entry(n, formulaChangeKeys)
 	if !complete {
 		return
 	}

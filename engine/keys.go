@@ -14,44 +14,6 @@ var titleKeys = document.Keys{
 	{Name: "steps", Means: "The steps of the work in their order. Cautions stand at them."},
 }
 
-// The keys of rulebook.yaml in an overlay.
-var overlayKeys = document.Keys{
-	{Name: "title", Needed: true, Means: "The name of the shop or of its rules. Every advice says whose rule it follows."},
-	{Name: "edition", Needed: true, Means: "Which edition it is. Count it up when you change something."},
-	{Name: "over", Needed: true, Means: "What this lies over: house, or the way to another folder from this one, such as ../our-rules."},
-	{Name: "over_edition", Means: "The edition of what lies below that you read when you wrote this."},
-	{Name: "narrow", Means: "A lead of this many points or less is called narrow."},
-	{Name: "fallback", Means: "The method that is advised when no other stands."},
-	{Name: "steps", Means: "Steps of the work that the rulebook below does not have."},
-	{Name: "off", Means: "Rules of the rulebook below that you do not follow, each with the reason why."},
-}
-
-var offKeys = document.Keys{
-	{Name: "rule", Needed: true, Means: "The rule that is switched off."},
-	{Name: "because", Needed: true, Means: "Why."},
-	{Name: wasKey, Means: "Its condition when you switched it off. You are told when it changes."},
-}
-
-// wasKey keeps what the rulebook below said when an overlay was written.
-const wasKey = "was"
-
-// The keys of a fact of the rulebook below that is worked out in another way.
-var otherwiseKeys = document.Keys{
-	{Name: "fact", Needed: true, Means: "The fact of the rulebook below."},
-	{Name: "from", Needed: true, Means: "The formula that counts instead."},
-	{Name: wasKey, Means: "In an overlay: the formula below when you wrote this. You are told when it changes."},
-}
-
-// The keys of a limit of the rulebook below that is set otherwise.
-var resetKeys = document.Keys{
-	{Name: "limit", Needed: true, Means: "The limit of the rulebook below."},
-	{Name: "is", Needed: true, Means: "The value that counts instead."},
-	{Name: wasKey, Needed: true, Means: "In an overlay: the value below when you wrote this. You are told when it changes."},
-	{Name: "means", Means: "What it is, where you say it in other words."},
-	{Name: "source", Needed: true, Means: "Where your value comes from."},
-	{Name: "trust", Means: "How far the source is trusted."},
-}
-
 var factKeys = document.Keys{
 	{Name: "fact", Needed: true, Means: "The name of the fact: small letters, digits and _."},
 	{Name: "means", Needed: true, Means: "What it is, in a few plain words."},
@@ -118,27 +80,78 @@ var refKeys = document.Keys{
 	{Name: "how_known", Means: "How well it is known, such as: read, summary, from memory."},
 }
 
+// The keys of an overlay, where they are others than those of a whole rulebook.
+
+var overlayTitleKeys = document.Keys{
+	{Name: "title", Needed: true, Means: "What your rulebook is called. Every advice says whose rule it follows."},
+	{Name: "edition", Needed: true, Means: "Which edition it is. Count it up when you change something."},
+	{Name: "over", Needed: true, Means: "What it lies over: house, or the way to another folder."},
+	{Name: "over_edition", Means: "The edition of that which you read when you wrote this. The check tells when it has changed."},
+	{Name: "narrow", Means: "A lead of this many points or less is called narrow."},
+	{Name: "fallback", Means: "The method that is advised when no other stands."},
+	{Name: "steps", Means: "Further steps of the work."},
+	{Name: "off", Means: "Rules from below that are not followed."},
+}
+
+var offKeys = document.Keys{
+	{Name: "rule", Needed: true, Means: "The rule from below that is switched off."},
+	{Name: "because", Needed: true, Means: "The reason why."},
+	{Name: "was", Means: "Its condition below. The check tells when that has changed."},
+}
+
+var limitChangeKeys = document.Keys{
+	{Name: "limit", Needed: true, Means: "The limit from below that is set otherwise."},
+	{Name: "is", Needed: true, Means: "The value that counts here."},
+	{Name: "was", Needed: true, Means: "The value below. The check tells when that has changed."},
+	{Name: "means", Means: "What it is, if that should be said in other words."},
+	{Name: "source", Needed: true, Means: "Where the value comes from, or: our own practice."},
+	{Name: "trust", Means: "How far the source is trusted: strong, usual or opinion."},
+}
+
+var formulaChangeKeys = document.Keys{
+	{Name: "fact", Needed: true, Means: "The worked-out fact from below that is worked out otherwise."},
+	{Name: "from", Needed: true, Means: "The formula that counts here."},
+	{Name: "was", Means: "The formula below. The check tells when that has changed."},
+}
+
 // Form is what an entry of one of the files looks like.
 type Form struct {
 	File  string // within the folder of the rulebook; * stands for any name
 	Means string // what the file holds
 	Keys  document.Keys
-	// Overlay are the keys where an overlay says something otherwise than the
-	// rulebook below. There are none where it can only add.
-	Overlay document.Keys
-	List    bool // the file is a list of such entries
+	List  bool // the file is a list of such entries
+	// Changes are the keys of an entry that changes one of the rulebook below;
+	// only an overlay has them.
+	Changes document.Keys
 }
 
 // Forms lists the files of a rulebook.
 func Forms() []Form {
 	return []Form{
-		{titleFile, "What the rulebook is called, and how it settles what the rules leave open.", titleKeys, overlayKeys, false},
-		{factsFile, "The facts: what is asked at a bore, and what is worked out from it.", factKeys, otherwiseKeys, true},
-		{limitsFile, "The limits: every threshold, with its unit and its source.", limitKeys, resetKeys, true},
-		{methodsFile, "The methods, in the order that settles ties.", methodKeys, nil, true},
-		{cautionFile, "The cautions: what can hurt people, spoil the part, or be forgotten.", cautionKeys, nil, true},
-		{rulesFolder + "/*.yaml", "Rules: under this condition, this happens to these methods, because of this.", ruleKeys, nil, true},
+		{titleFile, "What the rulebook is called, and how it settles what the rules leave open.", titleKeys, false, nil},
+		{factsFile, "The facts: what is asked at a bore, and what is worked out from it.", factKeys, true, nil},
+		{limitsFile, "The limits: every threshold, with its unit and its source.", limitKeys, true, nil},
+		{methodsFile, "The methods, in the order that settles ties.", methodKeys, true, nil},
+		{cautionFile, "The cautions: what can hurt people, spoil the part, or be forgotten.", cautionKeys, true, nil},
+		{rulesFolder + "/*.yaml", "Rules: under this condition, this happens to these methods, because of this.", ruleKeys, true, nil},
 	}
+}
+
+// OverlayForms lists the files of a rulebook that lies over another. All but the
+// first may be missing or empty.
+func OverlayForms() []Form {
+	forms := Forms()
+	for i := range forms {
+		switch forms[i].File {
+		case titleFile:
+			forms[i].Keys = overlayTitleKeys
+		case limitsFile:
+			forms[i].Changes = limitChangeKeys
+		case factsFile:
+			forms[i].Changes = formulaChangeKeys
+		}
+	}
+	return forms
 }
 
 // OffKeys are the keys of a rule that an overlay switches off.

@@ -70,9 +70,15 @@ func TestOver(t *testing.T) {
 		t.Error("a rule for a group is not for a method that an overlay adds to the group")
 	}
 	a := b.Explain("kitchen", findings(t, b, "{wall: 45 mm, load: 16 kg, material: board, drilling: 40 min}"), quantity.Millimetre)
+	if !slices.ContainsFunc(a.Cautions, func(c engine.CautionShown) bool { return c.Caution == "k-dust" }) {
+		t.Errorf("a caution from below is lost: %v", a.Cautions)
+	}
 	of := map[string]string{}
 	for _, r := range a.Trace {
 		of[r.Rule] = r.Of
+		if r.Rule == "quiet-hours" && (r.Outcome != "holds" || len(r.Atoms) != 1 || r.Text != "Ask the neighbours: 40 min.") {
+			t.Errorf("a rule of the overlay: %+v", r)
+		}
 		if r.Rule == "wall-too-thin" && (r.Outcome != "fails" || len(r.Atoms[0].Replaced) != 1 ||
 			r.Atoms[0].Replaced[0] != engine.LimitReplaced{Limit: "thin_wall", Shown: "38.1 mm", Of: "Our flat", Before: "50 mm", BeforeOf: "Hanging a shelf"}) {
 			t.Errorf("the replaced limit: %+v", r)
@@ -90,6 +96,22 @@ func TestOver(t *testing.T) {
 		for _, r := range m.Reasons {
 			if r.Of != of[r.Rule] {
 				t.Errorf("%s is of %s here and of %s in the trace", r.Rule, r.Of, of[r.Rule])
+			}
+		}
+	}
+}
+
+// TestOverReasons says in a reason whose limits the rule reads.
+func TestOverReasons(t *testing.T) {
+	b := mustLoadOver(t, ours)
+	a := b.Advise("kitchen", findings(t, b, "{wall: 30 mm, load: 16 kg}"), quantity.Millimetre)
+	for _, m := range a.Methods {
+		for _, r := range m.Reasons {
+			switch {
+			case r.Rule != "wall-too-thin" && len(r.Replaced) > 0:
+				t.Errorf("%s reads no limit that was replaced: %+v", r.Rule, r.Replaced)
+			case r.Rule == "wall-too-thin" && (len(r.Replaced) != 1 || r.Replaced[0].Of != "Our flat" || r.Text != "Only 30 mm; an anchor needs 38.1 mm."):
+				t.Errorf("%+v", r)
 			}
 		}
 	}
@@ -212,9 +234,49 @@ func TestOverNothing(t *testing.T) {
 	if empty.SHA256 == lower.SHA256 {
 		t.Error("the digest does not cover the overlay")
 	}
+	alike(t, lower, empty)
+}
+
+// TestOverIsAsMerged: an overlay decides as a rulebook into which its edits were
+// made by hand, whatever was found.
+func TestOverIsAsMerged(t *testing.T) {
+	edits := []string{"narrow: 1", "narrow: 2", "is: 50 mm", "is: 1-1/2 in", "[reach, drill]", "[reach, drill, sweep]",
+		"from: total > limit.heavy", "from: total >= limit.heavy"}
+	merged := strings.NewReplacer(edits...).Replace(small)
+	board := merged[strings.Index(merged, "- {rule: board-is-weak"):]
+	merged = strings.Replace(merged, board[:strings.Index(board, "\n")+1], "", 1)
+	for _, file := range txtar.Parse([]byte(ours)).Files {
+		var own []string
+		for line := range strings.SplitSeq(string(file.Data), "\n") {
+			if strings.HasPrefix(line, "- {") && !strings.Contains(line, "was:") {
+				own = append(own, line)
+			}
+		}
+		name := strings.Replace(file.Name, "quiet", "all", 1)
+		parts := txtar.Parse([]byte(merged))
+		for i := range parts.Files {
+			if parts.Files[i].Name == name {
+				parts.Files[i].Data = append(slices.Clip(parts.Files[i].Data), strings.Join(append(own, ""), "\n")...)
+			}
+		}
+		merged = string(txtar.Format(parts))
+	}
+	byHand, err := engine.Load(folder(merged), "merged", []engine.Function{holdOf})
+	if err != nil {
+		t.Fatal(err)
+	}
+	alike(t, byHand, mustLoadOver(t, ours))
+}
+
+// alike draws joints and holds two rulebooks against each other.
+func alike(t *testing.T, one, other *engine.Rulebook) {
+	t.Helper()
 	rapid.Check(t, func(t *rapid.T) {
 		var found engine.Findings
-		for slot, f := range lower.Facts {
+		for slot, f := range one.Facts {
+			if f.Name != other.Facts[slot].Name {
+				t.Fatalf("%s against %s", f.Name, other.Facts[slot].Name)
+			}
 			if f.WorkedOut() || rapid.Bool().Draw(t, f.Name+" unknown") {
 				continue
 			}
@@ -224,13 +286,27 @@ func TestOverNothing(t *testing.T) {
 			}
 			found = found.With(engine.Finding{Fact: slot, Value: value})
 		}
-		a, b := lower.NewState(), empty.NewState()
-		a.Load(found)
-		b.Load(found)
-		if got, want := fmt.Sprint(b.Snapshot()), fmt.Sprint(a.Snapshot()); got != want {
+		a, b := one.Explain("", found, quantity.Millimetre), other.Explain("", found, quantity.Millimetre)
+		if got, want := plainly(b), plainly(a); got != want {
 			t.Errorf("got\n%s\nwant\n%s", got, want)
 		}
 	})
+}
+
+// plainly writes out what an advice says, but for whose rules they are.
+func plainly(a engine.Advice) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s %v %v %v %v %v\n", a.Chosen.Method, a.Chosen.Points, a.Chosen.Narrow, a.Chosen.Provisional, a.Missing, a.NotChecked)
+	for _, m := range a.Methods {
+		fmt.Fprintln(&b, m.Method, m.Verdict, m.Points, m.Missing)
+	}
+	for _, c := range a.Cautions {
+		fmt.Fprintln(&b, c.Caution, c.Text, c.UntilKnown)
+	}
+	for _, r := range a.Trace {
+		fmt.Fprintln(&b, r.Rule, r.Outcome, r.Text)
+	}
+	return b.String()
 }
 
 // TestOverAlone refuses an overlay without what it lies over.

@@ -12,15 +12,16 @@ import (
 // Limit is a named threshold that a shop may change. Formulas call it
 // limit.NAME.
 type Limit struct {
-	Name   string
-	Is     quantity.Quantity
-	Means  string
-	Source string
-	Trust  string
-	File   string
-	Line   int
-	Of     string         // title of the layer whose value counts
-	Before *ReplacedLimit // what a lower layer has, where an overlay replaced it
+	Name    string
+	Is      quantity.Quantity
+	Means   string
+	Source  string
+	Trust   string
+	File    string
+	Line    int
+	Of      string         // title of the layer whose value counts
+	Before  *ReplacedLimit // what a lower layer has, where an overlay replaced it
+	written string         // the value as its file has it
 }
 
 // ReplacedLimit is the value of a limit in a lower layer, and whose it is.
@@ -59,7 +60,7 @@ func (l *loader) readLimits(v *level, f *document.File) {
 			l.replaceLimit(v, f, n, l.limits[name])
 			continue
 		}
-		fields := f.Fields(n, append(limitKeys.Names(), wasKey)...)
+		fields := f.Fields(n, append(limitKeys.Names(), "was")...)
 		if l.replacesNothing(v, f, n, "limit", fields) {
 			continue
 		}
@@ -87,6 +88,7 @@ func (l *loader) readLimits(v *level, f *document.File) {
 		if !ok {
 			continue
 		}
+		limit.written = text
 		if limit.Is, ok = quantityOfAny(text, kinds); !ok {
 			f.Report(fields["is"], "write a number with its unit, such as 5.5 mm, or a bare ratio", "%q is not a quantity", text)
 			continue
@@ -101,12 +103,12 @@ func (l *loader) readLimits(v *level, f *document.File) {
 // layer: only its value changes. was: keeps the value that it had there, so that
 // a later change under the overlay is noticed.
 func (l *loader) replaceLimit(v *level, f *document.File, n *yaml.Node, limit *Limit) {
-	fields := f.Fields(n, resetKeys.Names()...)
-	f.Require(n, fields, "is", "source")
+	fields := f.Fields(n, limitChangeKeys.Names()...)
+	f.Require(n, fields, "is", "source") // what was: should say is told below
 	if limit == nil {
 		return // its declaration has a problem of its own
 	}
-	kind, lower := limit.Is.Kind, limit.Is.Format(quantity.Millimetre)
+	kind, lower := limit.Is.Kind, limit.written
 	if fields["was"] == nil {
 		f.Report(n, "add was: "+lower, "%s does not say what it is in %s", limit.Name, limit.Of)
 	}
@@ -122,6 +124,7 @@ func (l *loader) replaceLimit(v *level, f *document.File, n *yaml.Node, limit *L
 		return is, ok
 	}
 	is, ok := read("is")
+	limit.written, _ = f.Text(fields["is"])
 	was, wasOK := read("was")
 	if !ok {
 		return

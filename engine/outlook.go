@@ -151,11 +151,15 @@ func (o *Outlook) test(a *atom) outcomes {
 	case general, againstFact:
 		out := o.compare(a)
 		if o.confines != nil {
-			out &= o.confines.comparison(a)
+			out &= o.confines.comparison(o, a)
 		}
 		return out
 	case againstConstant:
-		return a.op.compare(o.spans[a.left], point(a.constant))
+		out := a.op.compare(o.spans[a.left], point(a.constant))
+		if o.confines != nil {
+			out &= o.confines.sides(o, a, anyWay)
+		}
+		return out
 	}
 	set := a.set
 	if a.shape == flag {

@@ -1,6 +1,9 @@
 package engine
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // Part is one comparison where a condition makes it.
 type Part struct {
@@ -10,8 +13,11 @@ type Part struct {
 	nodes        []int32
 }
 
-// place is a line and column of a file.
-type place struct{ line, column int }
+// place is where a comparison stands in its file, and how it is written there.
+type place struct {
+	line, column int
+	text         string
+}
 
 // Parts lists the comparisons of a condition as they are written. One that is
 // written twice is two parts.
@@ -30,7 +36,7 @@ func (b *Rulebook) Parts(c Condition) (parts []Part) {
 				parts[i].nodes = append(parts[i].nodes, root)
 				return
 			}
-			parts = append(parts, Part{b.atoms[n.first].text, at.line, at.column, int(n.first), []int32{root}})
+			parts = append(parts, Part{at.text, at.line, at.column, int(n.first), []int32{root}})
 		default:
 			for _, k := range b.kids[n.first : n.first+n.count] {
 				walk(k)
@@ -62,23 +68,40 @@ type Comparison struct {
 func (b *Rulebook) Comparisons() []Comparison {
 	out := make([]Comparison, len(b.atoms))
 	for i := range b.atoms {
-		a := &b.atoms[i]
-		c := Comparison{Text: a.text, Fact: -1}
-		switch a.shape {
-		case flag:
-			c.Fact = int(a.left)
-		case member:
-			c.Fact, c.Words, c.IsWords, c.Named = int(a.left), a.set, true, a.set
-			if a.op == notEqual {
-				c.Named = ^a.set
-			}
-		case againstConstant:
-			c.Fact, c.Threshold, c.IsThreshold = int(a.left), a.constant, true
-			c.Operator = a.op.String()
-		}
-		out[i] = c
+		out[i] = b.atoms[i].comparison()
 	}
 	return out
+}
+
+func (a *atom) comparison() Comparison {
+	c := Comparison{Text: a.text, Fact: -1}
+	switch a.shape {
+	case flag:
+		c.Fact = int(a.left)
+	case member:
+		c.Fact, c.Words, c.IsWords, c.Named = int(a.left), a.set, true, a.set
+		if a.op == notEqual {
+			c.Named = ^a.set
+		}
+	case againstConstant:
+		c.Fact, c.Threshold, c.IsThreshold, c.Operator = int(a.left), a.constant, true, a.op.String()
+	case general:
+		a.sumThreshold(&c)
+	}
+	return c
+}
+
+// sumThreshold recognises one fact held against a fixed value in another form,
+// such as the value on the left.
+func (a *atom) sumThreshold(c *Comparison) {
+	if a.sides == nil || len(a.sides.terms) != 1 || math.Abs(a.sides.terms[0].times) != 1 {
+		return
+	}
+	t, op := a.sides.terms[0], a.op
+	if t.times < 0 {
+		op = op.exchange()
+	}
+	c.Fact, c.Threshold, c.IsThreshold, c.Operator = int(t.slot), -a.sides.add/t.times, true, op.String()
 }
 
 // CalledWithWord reports whether a catalogue function reads the fact as a word,

@@ -28,6 +28,7 @@ type program struct {
 	scratch    int      // arguments that function calls need in all
 	// For questions about what can happen at all.
 	least       []int32 // by slot: the fact that it must reach, or -1
+	leastOrders []order // by slot: that fact and what it must reach as sides, where something compares them
 	orders      int     // pairs of sides that comparisons put in order
 	wordsCalled []int32 // facts that catalogue functions read as words
 }
@@ -53,6 +54,7 @@ type step struct {
 	slot         int32
 	sort         Sort
 	from, assume valueOf
+	linear       *linear // from, where it is a sum
 	needs        needs
 }
 
@@ -89,6 +91,11 @@ var comparisons = map[string]comparison{"<": less, "<=": lessEqual, ">": greater
 // String returns the operator as formulas write it.
 func (c comparison) String() string {
 	return [...]string{"<", "<=", ">", ">=", "==", "!="}[c]
+}
+
+// exchange gives the operator that says the same with the sides exchanged.
+func (c comparison) exchange() comparison {
+	return [...]comparison{greater, greaterEqual, less, lessEqual, equal, notEqual}[c]
 }
 
 func (c comparison) holds(a, b float64) bool {
@@ -131,6 +138,8 @@ type atom struct {
 	rightOf  formula
 	needs    needs
 	order    order
+	sides    *linear // left less right; nil where that is no sum
+	apart    *difference
 	node     int32 // where it is made first
 	// For the trace.
 	leftText, rightText string

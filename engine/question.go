@@ -94,11 +94,42 @@ func (p *proof) let(slot int32, a span) {
 	p.s.Set(int(slot), p.s.book.middle(int(slot), known))
 }
 
-// work evaluates what the question depends on.
+// work evaluates what the question depends on. Only when all of it stands, for
+// the case looked at, is it known which facts must reach which, and how far; with
+// that everything is narrowed down once more.
 func (p *proof) work() {
+	c := p.o.confines
+	c.reaching = false
+	p.run()
+	if c.reaching = p.reach(); c.reaching {
+		p.run()
+	}
+}
+
+func (p *proof) run() {
 	for _, it := range p.scope.tape {
 		p.o.do(it)
 	}
+}
+
+// reach keeps known facts from lying below those that they must reach, where
+// something compares the two, and reports whether there are any such facts.
+func (p *proof) reach() (any bool) {
+	for _, slot := range p.scope.asked {
+		if p.o.book.least[slot] < 0 {
+			continue
+		}
+		binds := p.o.binds(slot)
+		any = any || binds
+		least, may := p.o.book.leastOrders[slot], anyWay
+		if below := leftLess; binds && least.exchanged {
+			may &^= below.exchange()
+		} else if binds {
+			may &^= below
+		}
+		p.o.confines.reached[least.number] = may
+	}
+	return any
 }
 
 func (p *proof) look() Answer {
@@ -147,16 +178,23 @@ func (p *proof) impossible() bool {
 	return slices.ContainsFunc(p.scope.atoms, func(a int32) bool { return p.o.atoms[a] == 0 })
 }
 
+// binds reports whether a fact is known and so is the one that it must reach.
+func (o *Outlook) binds(slot int32) bool {
+	least := o.book.least[slot]
+	if least < 0 || !o.given[slot] || o.spans[least].unknown {
+		return false
+	}
+	// What is only assumed binds nobody.
+	return o.given[least] || !o.book.steps[least].assume.given()
+}
+
 // below reports whether a known fact lies for certain below the one that it must
 // reach.
 func (o *Outlook) below(slot int32) bool {
-	least := o.book.least[slot]
-	if least < 0 || o.spans[slot].unknown || o.spans[least].unknown {
+	if !o.binds(slot) {
 		return false
 	}
-	if !o.given[least] && o.book.steps[least].assume.given() {
-		return false // what is only assumed binds nobody
-	}
+	least := o.book.least[slot]
 	return o.spans[slot].known() && o.spans[least].known() && o.spans[slot].high < o.spans[least].low
 }
 

@@ -121,6 +121,8 @@ func LoadOver(functions []Function, layers ...Layer) (*Rulebook, error) {
 		for _, name := range l.ruleFiles(v) {
 			l.readRules(v, l.open(v, name))
 		}
+	}
+	for _, v := range l.levels { // conditions of cautions come after those of all rules
 		l.readCautions(v, l.open(v, cautionFile))
 	}
 	l.checkOff()

@@ -215,11 +215,13 @@ func (s *State) withNumbers(formula string, units quantity.System) string {
 // replacedIn lists the limits in a formula whose value an overlay has changed.
 func (b *Rulebook) replacedIn(formula string, units quantity.System) []LimitReplaced {
 	var found []LimitReplaced
-	for _, word := range words.FindAllString(formula, -1) {
-		for _, l := range b.Limits {
-			if r, ok := l.Replaced(units); ok && word == "limit."+l.Name {
-				found = append(found, r)
-			}
+	if len(b.Over) == 0 {
+		return nil
+	}
+	named := words.FindAllString(formula, -1)
+	for _, l := range b.Limits {
+		if r, ok := l.Replaced(units); ok && contains(named, "limit."+l.Name) {
+			found = append(found, r)
 		}
 	}
 	return found
@@ -228,3 +230,8 @@ func (b *Rulebook) replacedIn(formula string, units quantity.System) []LimitRepl
 // words matches the names in a formula. Quoted words are matched with their
 // quotes and functions with their bracket, so that both are left alone.
 var words = regexp.MustCompile(`"[^"]*"|limit\.[a-z0-9_]+|[a-z][a-z0-9_]*\(?`)
+
+// Because is the reason of a rule with the values of the state in it.
+func (s *State) Because(rule int, units quantity.System) string {
+	return s.book.Rules[rule].because.fill(s, units)
+}

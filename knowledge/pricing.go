@@ -3,7 +3,6 @@ package knowledge
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"boremend/knowledge/price"
 )
@@ -46,12 +45,12 @@ type MethodToPrice struct {
 // bores that need them: each carries an equal part. A method that is not advised is
 // priced with the other bores as advised.
 func Price(job JobToPrice, rates *price.Rates) price.Offer {
-	p := &pricer{job: job, rates: rates, purse: price.Purse{}}
+	p := &pricer{job: job, rates: rates, whole: price.NewSum(rates), sharing: map[string]map[string]int{}}
 	p.line()
 	for i := range job.Bores {
 		p.counters = append(p.counters, newCounter(&p.job.Bores[i], rates))
 	}
-	out := price.Offer{Job: job.Name, Currency: rates.Currency, Rates: rates.RatesNamed, WhyNoTotal: []string{}, Weak: weaknesses()}
+	out := price.Offer{Job: job.Name, Currency: rates.Currency, Rates: rates.RatesNamed, WhyNoTotal: []string{}, Draws: price.Draws, Weak: weaknesses()}
 	for i := range job.Bores {
 		out.Bores = append(out.Bores, p.bore(i))
 	}
@@ -73,35 +72,30 @@ func weaknesses() []string {
 type pricer struct {
 	job      JobToPrice
 	rates    *price.Rates
-	purse    price.Purse
+	purse    price.Purse // of the bore that is being priced
+	whole    *price.Sum  // of all bores as advised
 	counters []*counter
-	lines    []string // the line that each bore lies on
-	listed   []int    // bores of the job on that line
+	lines    []string                  // the line that each bore lies on
+	listed   []int                     // bores of the job on that line
+	sharing  map[string]map[string]int // bores that need an item when done as advised, by item and group
 }
 
 // line finds out which bores share an axis: those that name the same number of bores
 // in line, and the same span, up to that number.
 func (p *pricer) line() {
-	members := map[string]int{}
-	for _, b := range p.job.Bores {
-		n := b.inLine()
-		key := fmt.Sprintf("line of %d over %g mm", n, b.Joint["span"].Quantity.Value)
-		p.lines = append(p.lines, fmt.Sprintf("%s, %d", key, members[key]/n))
-		members[key]++
+	members, listed := map[string]int{}, map[string]int{}
+	for i, b := range p.job.Bores {
+		line := fmt.Sprintf("axis of bore %d", i+1) // alone on it
+		if n := b.inLine(); n > 1 {
+			key := fmt.Sprintf("line of %d over %g mm", n, b.Joint["span"].Quantity.Value)
+			line = fmt.Sprintf("%s, %d", key, members[key]/n)
+			members[key]++
+		}
+		p.lines = append(p.lines, line)
+		listed[line]++
 	}
 	for _, line := range p.lines {
-		n := 0
-		for _, other := range p.lines {
-			if other == line {
-				n++
-			}
-		}
-		p.listed = append(p.listed, n)
-	}
-	for i, b := range p.job.Bores {
-		if b.inLine() == 1 { // alone on its axis
-			p.lines[i], p.listed[i] = fmt.Sprintf("axis of bore %d", i+1), 1
-		}
+		p.listed = append(p.listed, listed[line])
 	}
 }
 
@@ -113,6 +107,7 @@ func (b BoreToPrice) inLine() int {
 // bore prices one bore by every method.
 func (p *pricer) bore(i int) price.BorePrice {
 	b := &p.job.Bores[i]
+	p.purse = price.Purse{}
 	out := price.BorePrice{Bore: b.Name, Methods: []price.MethodPrice{}, Unpriced: []price.Unpriced{}, BoresInLine: b.inLine(), ListedInLine: p.listed[i]}
 	if len(b.Methods) > 0 {
 		out.Advised = b.Methods[0].Name
@@ -125,6 +120,9 @@ func (p *pricer) bore(i int) price.BorePrice {
 			continue
 		}
 		out.Methods = append(out.Methods, p.method(i, method, lines))
+		if m == 0 {
+			p.whole.Add(b.Name, lines, p.purse)
+		}
 	}
 	out.Replacement = p.replacement(i, out)
 	return out
@@ -133,18 +131,20 @@ func (p *pricer) bore(i int) price.BorePrice {
 // method sums the lines of one method up.
 func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.MethodPrice {
 	b := &p.job.Bores[i]
-	sum := price.NewSum(p.rates, p.purse)
-	sum.Add(b.Name, lines)
+	sum := price.NewSum(p.rates)
+	sum.Add(b.Name, lines, p.purse)
 	out := price.MethodPrice{
 		Method: m.Name, Title: m.Title, Verdict: m.Verdict, Advised: m.Name == b.Methods[0].Name,
 		Price: sum.Price(), Hours: sum.Hours(), Downtime: sum.Downtime(), Lines: lines, Drivers: sum.Drivers(),
 		Widened: widened(lines), Notes: p.notes(m),
 	}
-	if allowed, ok := b.Joint["downtime_allowed"]; ok {
-		hours := allowed.Quantity.Value / hourS
-		out.DowntimeAllowed = &hours
-		out.OverAllowed = out.Downtime.P50 > hours
+	for _, l := range lines {
+		if l.Trust == opinion {
+			out.Opinions++
+		}
 	}
+	out.DowntimeAllowed = b.downtimeAllowed()
+	out.OverAllowed = isOver(out.Downtime, out.DowntimeAllowed)
 	if an := p.downtimeCost(b); an != nil {
 		cost, both := sum.WithDowntime(*an)
 		out.DowntimeCost, out.PriceAndDowntime = &cost, &both
@@ -160,6 +160,24 @@ func (p *pricer) method(i int, m *MethodToPrice, lines []price.Line) price.Metho
 }
 
 const hourS = 3600.0
+
+// opinion is the trust of a figure that no source stands behind.
+const opinion = "opinion"
+
+// downtimeAllowed in hours, where the job says so.
+func (b BoreToPrice) downtimeAllowed() *float64 {
+	allowed, ok := b.Joint["downtime_allowed"]
+	if !ok {
+		return nil
+	}
+	hours := allowed.Quantity.Value / hourS
+	return &hours
+}
+
+// isOver reports whether half of all cases keep the machine longer than it may stand.
+func isOver(downtime price.Spread, allowed *float64) bool {
+	return allowed != nil && downtime.P50 > *allowed
+}
 
 func usesSetUp(lines []price.Line) bool {
 	return slices.ContainsFunc(lines, func(l price.Line) bool { return l.Per == perLine })
@@ -209,18 +227,22 @@ func widened(lines []price.Line) []string {
 
 // total sums all bores as advised.
 func (p *pricer) total(out *price.Offer) *price.Total {
-	sum := price.NewSum(p.rates, p.purse)
 	for _, b := range out.Bores {
 		if len(b.Methods) == 0 || !b.Methods[0].Advised {
 			out.WhyNoTotal = append(out.WhyNoTotal, b.Bore+": "+whyUnpriced(b))
-			continue
 		}
-		sum.Add(b.Bore, b.Methods[0].Lines)
 	}
 	if len(out.WhyNoTotal) > 0 || len(out.Bores) == 0 {
 		return nil
 	}
-	return &price.Total{Price: sum.Price(), Hours: sum.Hours(), Downtime: sum.Downtime(), Drivers: sum.Drivers()}
+	total := &price.Total{Price: p.whole.Price(), Hours: p.whole.Hours(), Downtime: p.whole.Downtime(), Drivers: p.whole.Drivers()}
+	for _, b := range p.job.Bores {
+		if allowed := b.downtimeAllowed(); allowed != nil && (total.DowntimeAllowed == nil || *allowed < *total.DowntimeAllowed) {
+			total.DowntimeAllowed = allowed
+		}
+	}
+	total.OverAllowed = isOver(total.Downtime, total.DowntimeAllowed)
+	return total
 }
 
 func whyUnpriced(b price.BorePrice) string {
@@ -230,114 +252,4 @@ func whyUnpriced(b price.BorePrice) string {
 		}
 	}
 	return "nothing is advised"
-}
-
-// methodLines makes the lines of a method, or says why it has no price.
-func (p *pricer) methodLines(i int, m *MethodToPrice) ([]price.Line, *price.Unpriced) {
-	refuse := func(why string, needs []string) *price.Unpriced {
-		return &price.Unpriced{Method: m.Name, Title: m.Title, Verdict: m.Verdict, Why: why, Needs: append([]string{}, needs...)}
-	}
-	if !m.Stands {
-		return nil, refuse(m.Why, m.Needs)
-	}
-	lines, failed := p.linesFor(i, m)
-	if len(failed) > 0 {
-		var why, needs []string
-		for _, f := range failed {
-			why = append(why, f.item+", which "+f.why)
-			for _, n := range f.needs {
-				if !slices.Contains(needs, n) {
-					needs = append(needs, n)
-				}
-			}
-		}
-		return nil, refuse("not priced without "+strings.Join(why, "; "), needs)
-	}
-	if len(lines) == 0 {
-		return nil, refuse("the rates have no item for it", nil)
-	}
-	return lines, nil
-}
-
-// failure is an item that could not be counted and has no range to fall back on.
-type failure struct {
-	item, why string
-	needs     []string
-}
-
-// linesFor makes a line of every item of the rates that is for the method.
-func (p *pricer) linesFor(i int, m *MethodToPrice) (lines []price.Line, failed []failure) {
-	for _, items := range [][]price.Item{p.rates.Items, p.rates.Materials} {
-		for _, item := range items {
-			if !isFor(item.For, m) {
-				continue
-			}
-			n := p.count(i, m, item)
-			switch {
-			case n.Unknown() && item.Unknown == nil:
-				failed = append(failed, failure{item.Means, n.Why, n.Needs})
-			case n.Unknown() || n.Number > 0:
-				lines = append(lines, p.rates.Line(item, n))
-			}
-		}
-	}
-	price.InOrder(lines)
-	return lines, failed
-}
-
-// isFor reports whether words of the rates mean a method. Replacing the part is none
-// of the methods, and only its own items are for it.
-func isFor(words []string, m *MethodToPrice) bool {
-	for _, word := range words {
-		if word == m.Name || slices.Contains(m.Groups, word) || word == price.Everything && m.Name != price.Replaced {
-			return true
-		}
-	}
-	return false
-}
-
-// count counts what an item goes by at one bore; what bores share is divided by
-// those that need it when each is done as advised, this one as it is priced.
-func (p *pricer) count(i int, m *MethodToPrice, item price.Item) price.Count {
-	kind := counting(item.Per)
-	sharers := 1
-	if kind.shared != "" {
-		for j := range p.job.Bores {
-			if j != i && p.together(kind.shared, i, j) && p.carries(j, item) {
-				sharers++
-			}
-		}
-	}
-	n := kind.count(p.counters[i], m, sharers)
-	n.Unit = kind.unit
-	if kind.shared != "" && !n.Unknown() {
-		n.SharedBy, n.Number = sharers, n.Number/float64(sharers)
-		n.Group = "job"
-		if kind.shared == byLine {
-			n.Group = p.lines[i]
-		}
-	}
-	if n.Unknown() {
-		n.Needs = p.job.Bores[i].Asked(n.Needs)
-	}
-	return n
-}
-
-// together reports whether two bores share what goes by job or by line.
-func (p *pricer) together(shared string, i, j int) bool {
-	return shared == byJob || p.lines[i] == p.lines[j]
-}
-
-// carries reports whether the advised method of a bore needs an item.
-func (p *pricer) carries(j int, item price.Item) bool {
-	b := &p.job.Bores[j]
-	if len(b.Methods) == 0 || !b.Methods[0].Stands || !isFor(item.For, &b.Methods[0]) {
-		return false
-	}
-	kind := counting(item.Per)
-	if kind.always {
-		return true
-	}
-	n := kind.count(p.counters[j], &b.Methods[0], 1)
-	return n.Unknown() || n.Number > 0
 }

@@ -63,8 +63,14 @@ func Counts() (names []string, means map[string]string) {
 	return names, means
 }
 
-// counting finds a kind of count; the reading of rates has refused all other names.
+// counting finds a kind of count. Reading rates refuses other names; where one comes
+// all the same, nothing is known of its number.
 func counting(name string) countKind {
 	kinds := countKinds()
-	return kinds[slices.IndexFunc(kinds, func(k countKind) bool { return k.name == name })]
+	if i := slices.IndexFunc(kinds, func(k countKind) bool { return k.name == name }); i >= 0 {
+		return kinds[i]
+	}
+	return countKind{name: name, count: func(*counter, *MethodToPrice, int) price.Count {
+		return price.Count{Why: "goes by " + name + ", which nothing counts"}
+	}}
 }

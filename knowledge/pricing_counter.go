@@ -110,9 +110,17 @@ func preheat(output string) func(*counter, *MethodToPrice, int) price.Count {
 	}
 }
 
+// preheatKelvin is how far the preheat lies above the part's own warmth. Manganese
+// steel is never preheated, and for some metals no sheet says how far to go.
 func (c *counter) preheatKelvin(*MethodToPrice, int) price.Count {
-	sheet, start := c.size("haz_hardness"), c.joint["welding_temp"]
-	if sheet.err != nil {
+	sheet, start, metal := c.size("haz_hardness"), c.joint["welding_temp"], c.joint["material"].Word
+	var missing *Missing
+	switch {
+	case metal == "manganese_steel":
+		return price.Count{From: "manganese steel is kept cool"}
+	case sheet.err != nil && !errors.As(sheet.err, &missing) && metal != "":
+		return price.Count{Why: "no sheet gives the preheat of " + strings.ReplaceAll(metal, "_", " ")}
+	case sheet.err != nil:
 		return unknown(sheet.err)
 	}
 	used, _ := sheet.Output("preheat_used")

@@ -6,6 +6,10 @@ import "boremend/knowledge/price"
 // off either way: the give-or-take of that fact.
 const shareOfRatio = 0.2
 
+// newPartItem names the line of the part itself; the blank keeps it apart from every
+// item of rates.
+const newPartItem = "new part"
+
 // replacement prices a new part in place of the repair of a bore.
 func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 	b := &p.job.Bores[i]
@@ -30,8 +34,8 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 		return out
 	}
 	out.Lines = append(lines, part)
-	sum := price.NewSum(p.rates, p.purse)
-	sum.Add(b.Name, out.Lines)
+	sum := price.NewSum(p.rates)
+	sum.Add(b.Name, out.Lines, p.purse)
 	cost, hours, down := sum.Price(), sum.Hours(), sum.Downtime()
 	out.Price, out.Hours, out.Downtime, out.Drivers = &cost, &hours, &down, sum.Drivers()
 	if an := p.downtimeCost(b); an != nil {
@@ -45,7 +49,7 @@ func (p *pricer) replacement(i int, priced price.BorePrice) price.Replacement {
 // ratio that it states, times the price of the advised repair.
 func (p *pricer) newPart(b *BoreToPrice, priced price.BorePrice, out *price.Replacement) (price.Line, bool) {
 	each := price.Estimate{Low: 1, Likely: 1, High: 1}
-	item := price.Item{Name: "new_part", Step: price.MaterialStep, Means: "the new part", Per: "part", Sort: price.Material, Unit: "part", Trust: "strong", Each: each}
+	item := price.Item{Name: newPartItem, Step: price.MaterialStep, Means: "the new part", Per: "part", Sort: price.Material, Unit: "part", Trust: "strong", Each: each}
 	var repair *float64
 	if len(priced.Methods) > 0 && priced.Methods[0].Advised {
 		repair = &priced.Methods[0].Price.P50

@@ -49,13 +49,14 @@ func NewCopy(dir string) ([]string, error) {
 // write puts files into a folder that is not there yet or is empty. They are
 // written beside it and take its place in one step: all of them, or none.
 func write(dir string, files fs.FS, edit func(name string, text []byte) []byte) (names []string, err error) {
+	dir = filepath.Clean(dir)
 	refuse := func(says, remedy string) error {
 		return document.Problems{{File: dir, Says: says, Remedy: remedy}}
 	}
 	if err := free(dir); err != nil {
 		return nil, refuse(err.Error(), "name a folder that is not there yet")
 	}
-	beside, err := os.MkdirTemp(filepath.Dir(filepath.Clean(dir)), ".rulebook-")
+	beside, err := os.MkdirTemp(filepath.Dir(dir), ".rulebook-")
 	if err != nil {
 		return nil, refuse("cannot be made: "+cause(err).Error(), "name a place where you may write")
 	}
@@ -85,8 +86,6 @@ func write(dir string, files fs.FS, edit func(name string, text []byte) []byte) 
 func free(dir string) error {
 	info, err := os.Lstat(dir)
 	switch {
-	case dir == "":
-		return errors.New("is no name for a folder")
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
@@ -100,6 +99,9 @@ func free(dir string) error {
 		return fmt.Errorf("cannot be looked at: %w", cause(err))
 	case len(entries) > 0:
 		return errors.New("is there already and is not empty")
+	}
+	if here, err := os.Stat("."); err == nil && os.SameFile(here, info) {
+		return errors.New("is the folder that you are in") // it would be taken away from under you
 	}
 	return nil
 }

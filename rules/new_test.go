@@ -160,6 +160,14 @@ func TestNewNeverOverwrites(t *testing.T) {
 			}
 		})
 	}
+	t.Run("this folder", func(t *testing.T) {
+		t.Chdir(t.TempDir())
+		for _, dir := range []string{".", ""} {
+			if _, err := rules.NewOverlay(dir); err == nil || err.Error() != ".: is the folder that you are in (name a folder that is not there yet)" {
+				t.Errorf("%q: %v", dir, err)
+			}
+		}
+	})
 	t.Run("empty folder", func(t *testing.T) {
 		parent := t.TempDir()
 		if _, err := rules.NewOverlay(parent); err != nil {
@@ -226,6 +234,25 @@ func TestOver(t *testing.T) {
 	}
 	if _, err := rules.Load(south); err == nil || !strings.Contains(err.Error(), "go round in a circle") {
 		t.Errorf("got %v", err)
+	}
+}
+
+// TestOverUnreadable names only the mistake in the file that says over:, and not
+// all that is missing from a whole rulebook.
+func TestOverUnreadable(t *testing.T) {
+	for text, want := range map[string]string{
+		"title: Ours\nedition: 1\nover:\n":       `:3:6: there is no rulebook "" to lie over (write over: house, or the way to another folder from this one, such as ../our-rules)`,
+		"title: Ours\n\tedition: 1\n":            ":2:1: is not valid YAML: found a tab character that violates indentation (look at this line and the ones around it: indentation, quotes, a missing colon)",
+		"title: Ours\nedition: 1\nover: [a]\n":   `:3:7: there is no rulebook "" to lie over (write over: house, or the way to another folder from this one, such as ../our-rules)`,
+		"title: Ours\nedition: 1\nover: House\n": `:3:7: there is no rulebook "House" to lie over (write over: house, or the way to another folder from this one, such as ../our-rules)`,
+	} {
+		path := filepath.Join(begin(t), "rulebook.yaml")
+		if err := os.WriteFile(path, []byte(text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if _, err := rules.Load(filepath.Dir(path)); err == nil || err.Error() != path+want {
+			t.Errorf("got  %v\nwant %s", err, path+want)
+		}
 	}
 }
 

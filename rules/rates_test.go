@@ -28,7 +28,7 @@ func houseBook(t testing.TB) *engine.Rulebook {
 }
 
 func TestHouseRates(t *testing.T) {
-	rates, err := rules.HouseRates(houseBook(t))
+	rates, err := rules.HouseRates()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -37,6 +37,9 @@ func TestHouseRates(t *testing.T) {
 		t.Fatal(err)
 	}
 	digest := sha256.Sum256(text)
+	if _, err := rules.LoadRates("rates.yaml", houseBook(t)); err != nil {
+		t.Errorf("they name what the house rulebook does not have: %v", err)
+	}
 	if !rates.Example {
 		t.Error("the shipped prices are invented and must say so")
 	}
@@ -80,6 +83,35 @@ func TestRatesAreNoPartOfTheRulebook(t *testing.T) {
 	if err != nil || own.Title != "Mine" {
 		t.Errorf("the folder's own rates are not taken: %+v, %v", own, err)
 	}
+	// An overlay without rates takes those of what it lies over.
+	top := filepath.Join(t.TempDir(), "top")
+	if _, err := rules.NewOverlay(top); err != nil {
+		t.Fatal(err)
+	}
+	over, err := rules.Load(top)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if below, err := rules.RatesBeside(top, over); err != nil || !below.Example {
+		t.Errorf("an overlay on the house does not take its rates: %+v, %v", below, err)
+	}
+	text := "title: Ours\nedition: \"1\"\nover: " + relative(t, top, dir) + "\n"
+	if err := os.WriteFile(filepath.Join(top, "rulebook.yaml"), []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if below, err := rules.RatesBeside(top, over); err != nil || below.Title != "Mine" {
+		t.Errorf("an overlay does not take the rates below it: %+v, %v", below, err)
+	}
+}
+
+// relative is the way from one folder to another.
+func relative(t *testing.T, from, to string) string {
+	t.Helper()
+	way, err := filepath.Rel(from, to)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return filepath.ToSlash(way)
 }
 
 const aFewRates = `title: Mine
@@ -163,6 +195,7 @@ func TestReadRatesRefuses(t *testing.T) {
 		{"no source", "source: ours, trust: usual}\n  - {item: cool", "trust: usual}\n  - {item: cool", `"source" is missing`},
 		{"unknown trust", "trust: usual}\n  - {item: cool", "trust: total}\n  - {item: cool", `"total" is not one of the choices (one of strong, usual, opinion)`},
 		{"same item twice", "item: cool", "item: weld", `the item "weld" is already declared on line 13`},
+		{"material named as an item", "material: wire", "material: weld", `the material "weld" is already declared on line 13`},
 		{"same rate twice", "items:\n", "  - {rate: man, price: 1, means: x}\nitems:\n", `the rate "man" is already declared on line 11`},
 		{"name in capitals", "item: weld", "item: Weld", `"Weld" cannot be a name`},
 		{"not a list", "items:\n", "items: none\nitem:\n", `here must stand a list`},

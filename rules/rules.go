@@ -57,21 +57,23 @@ const mostLayers = 8
 // lowest layer first.
 func layersOf(dir string, most int) ([]engine.Layer, error) {
 	layer := engine.Layer{Files: os.DirFS(dir), Shown: dir}
-	over, place := engine.Over(layer)
+	over, place, err := engine.Over(layer)
+	if err != nil {
+		return nil, err
+	}
 	var below []engine.Layer
 	switch folder := filepath.Join(dir, filepath.FromSlash(over)); {
-	case over == "":
+	case place.Line == 0:
 		return []engine.Layer{layer}, nil
 	case over == HouseWord:
 		below = []engine.Layer{houseLayer()}
-	case filepath.IsAbs(over) || !isFolder(folder):
+	case over == "" || filepath.IsAbs(over) || !isFolder(folder):
 		place.Says, place.Remedy = fmt.Sprintf("there is no rulebook %q to lie over", over), "write over: house, or the way to another folder from this one, such as ../our-rules"
 		return nil, document.Problems{place}
 	case most == 1:
 		place.Says, place.Remedy = fmt.Sprintf("more than %d rulebooks lie over each other, or they go round in a circle", mostLayers), "lay one of them over the house"
 		return nil, document.Problems{place}
 	default:
-		var err error
 		if below, err = layersOf(folder, most-1); err != nil {
 			return nil, err
 		}

@@ -50,15 +50,32 @@ to its work.
 Sizes are written as 22 mm, 7/8 in, 1-1/4 in, 0.875 in, 9 thou, 22 ±0.5 mm; forces
 as 310 kN; temperatures as 12 degC or 54 degF. Any fact may be unknown.
 
+A RULEBOOK is a folder: rulebook.yaml, facts.yaml, limits.yaml, methods.yaml, rules/*.yaml
+and, if there are any, cautions.yaml. An OVERLAY is a folder laid over another rulebook;
+it may lack every file but the first, and holds only what is otherwise (boremend help rules):
+
+  rulebook.yaml  title, edition, over: house or the way to another folder,
+                 over_edition: "1" (the edition that was read), narrow, fallback, steps
+                 (further ones), off: [{rule, because, was: its condition there}]
+  limits.yaml    {limit, is, was, source, means, trust} sets a limit from below otherwise:
+                 was is its value there. Without was, and with means, it is a new limit.
+  facts.yaml     {fact, from, was} works a fact from below out in another way; others are new
+  methods.yaml, cautions.yaml, rules/*.yaml    new entries, under names of their own
+
+Where a was or over_edition is no longer so, rulebook check says so. The SHA-256 covers
+the overlay and all that it lies over.
+
 JSON (--format json). Numbers are in mm, mm2, N, MPa, degC, N*m, HV, HBW, s, kg and
 kJ/mm, each beside its unit; texts are in the units of the reader.
 
-  advise JOB   {job, about, invented, rulebook: {title, edition, sha256}, bores: [...]}
+  advise JOB   {format, version (of the program), job, about, invented, units: mm|inch
+               (of the texts), rulebook: {title, edition, sha256, over [{title,
+               edition}]}, bores: [...]}
                a bore: bore, advice {method, title, plain, verdict, points, lead,
                runner_up, tie, narrow, provisional, touchy}, methods [{method, title,
                verdict, points [least, most], points_known, reasons [{rule, effect,
-               outcome, text, source, trust, points, file, line}], missing}],
-               cautions [{caution, danger, text, refs, at, said_if, until_known}],
+               outcome, text, source, trust, points, of, file, line}], missing}],
+               cautions [{caution, danger, text, refs, at, of, said_if, until_known}],
                missing, not_checked, facts {name: {value, unit, give_or_take, from,
                text, assumes}}. lead and runner_up are null when no other method
                stands. A caution with said_if depends on how the work is done.
@@ -67,11 +84,24 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                the effort allowed); without these, not touchy and not provisional are
                promises about all combinations. A bore may have nearest_tipping {fact,
                from_text, to_text, by_text, give_or_takes, method, title} and next_fact
-               {fact, ask, minutes, weak}.
+               {fact, ask, minutes, weak}. of is the title of the rulebook whose
+               rule or caution it is.
+  advise --replay FILE  {job, saved and now {version, rulebook}, same, changed, bores:
+               [{bore, same, changed, before and after (as advice), methods [{method,
+               title, before {verdict, points}, after}], turned [{rule, effect, for,
+               before, after: holds|unknown|absent, text}], demands {added, gone
+               [{name, text}]}, cautions (the same), follows [{fact, before, after,
+               unit, from_text, to_text}], strangers (methods that only one rulebook
+               has)}]}. FILE is what advise --format json or explain --format json
+               wrote, read strictly. same means to the letter. Exit status 1 when
+               the advice, a demand or a caution is another one now, or when the same
+               rulebook gives anything else.
   explain JOB  the same, and in each bore trace [{rule, outcome, effect, if, for, text,
-               source, trust, file, line, atoms [{text, outcome, left {text, value,
-               unit, shown}, right, margin, apart}]}] and worked_out [{fact, means,
-               formula, numbers, value, unit, shown, assumed, atoms}].
+               source, trust, of, file, line, atoms [{text, outcome, left {text, value,
+               unit, shown}, right, margin, apart, replaced}]}] and worked_out [{fact,
+               means, formula, numbers, value, unit, shown, assumed, of, replaced,
+               atoms}]. replaced [{limit, shown, of, before, before_of}] are limits
+               that an overlay sets otherwise.
   explain JOB --why A --not B  {job, rulebook, bores: [{bore, why, not, titles, advised,
                differences [{rule, effect, outcome, method, speaks: for|against|open,
                points, text, source, atoms}], forced, sufficient [{fact, value, unit,
@@ -100,15 +130,15 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                beyond, advice_again, still_stands}}]}. as_bored is there when the job
                has readings after the cut; the sheets are then for the bore as it is.
   price JOB    {job, currency, rates {title, edition, date, sha256, file, example},
-               rulebook, total {price, hours, downtime, drivers} or null with
-               why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
+               rulebook, total {price, hours, downtime, downtime_allowed,
+               over_allowed, drivers} or null with why_no_total, bores: [{bore, advised, methods [{method, title, verdict,
                advised, price, hours, downtime, downtime_allowed, over_allowed,
-               downtime_cost, price_and_downtime, lines, drivers [{item, means, bores,
-               share}], widened [fact], notes}], unpriced [{method, title, verdict,
+               downtime_cost, price_and_downtime, lines, opinions, drivers [{item,
+               means, bores, share}], widened [fact], notes}], unpriced [{method, title, verdict,
                why, needs}], replacement {available, part_price, part_price_from:
                given|ratio, ratio_stated, ratio_now, price, hours, downtime, drivers,
                downtime_cost, price_and_downtime, lines, notes, ask}, bores_in_line, listed_in_line}],
-               weak}. price, hours and downtime are {unit, low, likely, high, mean, sd,
+               draws, weak}. price, hours and downtime are {unit, low, likely, high, mean, sd,
                p50, p80, normal_p50, normal_p80}: money in the currency without tax,
                times in h. low and high are reached when all goes well or badly at
                once; p50 and p80 hold in half and in four of five of the seeded draws,
@@ -133,7 +163,35 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
                kind, unit, means, list, choices, default}], outputs}]}
   rulebook schema  the JSON Schema itself; with --write {rulebook, schemas: [{file, for}]}
-  rulebook check  {rulebook, facts, limits, methods, rules, cautions}
+  rulebook check  {rulebook, facts, limits, methods, rules, cautions, findings [{kind,
+               severity: wrong|doubtful|note, what: rule|fact|limit|method|caution|group,
+               name, file, line, column, others [rule], says, witness [{fact, value,
+               unit, text}]}], unsettled [{kind, what, name, file, line, column, asks}],
+               stopped}. column is there when one comparison is meant. A witness is
+               evaluated: these facts, the rest unknown. unsettled is what could be
+               neither shown nor excluded; stopped means that Ctrl-C came first.
+               Of an overlay also replaced [{limit, shown, of, before, before_of,
+               file, line}], off [{rule, because, of, file, line}], moved [{file,
+               line, column, says, remedy}] and below (findings of what it lies
+               over, left out without --all).
+  rulebook new  {folder, copy, rulebook, files}
+  rulebook gaps   {rulebook, draws, done, seed, stopped, fallback, sent_to_fallback,
+               kinds: [{kind: nothing_left|all_open|tie, count, share, error, groups:
+               [{count, share, error, rules, methods, unknown, example}], groups_left_off,
+               draws_left_off}]}. example is {facts: [{fact, value, unit, text, ordinary}],
+               method, verdict, methods: [{method, title, verdict, points, start, reasons}]};
+               facts that it does not name are unknown. error holds 19 times in 20.
+  rulebook compare  {before: rulebook, after, edits: [{of, name, change: added|removed|edited,
+               fields: [{field, before, after}]}], cases, space}. cases is {files, bores, done,
+               stopped, changed: [{file, bore, changed: [advice|verdicts|demands|cautions],
+               ...}], reworded: [{file, bore}], other_points, not_compared: [{under, file,
+               line, column, says, remedy}]}; space is {draws, done, seed, stopped, unlike,
+               changed, share, error, beside, near, near_changed, kinds: [{before, after, count,
+               share, error, near, example: {facts, ...}}], kinds_left_off, draws_left_off}. ... stands for
+               before and after {method, title, verdict, points}, turned [{rule, effect, for,
+               before, after: holds|fails|unknown|absent, points_before, points_after,
+               text_before, text_after, edited}], methods [{method, before, after}],
+               demands and cautions [{name, method, before, after}], reworded, other_points.
 
   intake       asks and saves, then writes what advise JOB would; the questions go to
                standard error. It keeps the comments of the job file, and writes an

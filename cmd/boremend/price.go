@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"slices"
 
 	"github.com/spf13/cobra"
@@ -61,6 +62,10 @@ Rates and prices come from --rates FILE, else from rates.yaml in the folder of
 	return cmd
 }
 
+// mostBores is how many bores one visit may have: more than any, and few enough to
+// price while somebody waits.
+const mostBores = 200
+
 func (a *app) price(path string, flags priceFlags) error {
 	book, err := a.rulebook()
 	if err != nil {
@@ -81,6 +86,9 @@ func (a *app) price(path string, flags priceFlags) error {
 	if err != nil {
 		return err
 	}
+	if len(job.Bores) > mostBores {
+		return useError{fmt.Sprintf("%s has %d bores", path, len(job.Bores)), fmt.Sprintf("a price is for one visit: split the job so that none has more than %d", mostBores)}
+	}
 	units := a.system(job.Units)
 	offer := priceJob(book, job, rates, units, flags.sleeve)
 	offer.Bores = slices.DeleteFunc(offer.Bores, func(b price.BorePrice) bool {
@@ -97,7 +105,7 @@ func (a *app) ratesFrom(file string, book *engine.Rulebook) (*price.Rates, error
 	case a.rules != "":
 		return rules.RatesBeside(a.rules, book)
 	}
-	return rules.HouseRates(book)
+	return rules.HouseRates()
 }
 
 // priceJob hands the advice for every bore, and what is known of it, to the pricing.

@@ -7,6 +7,6 @@ func (a *app) rulebookCommand() *cobra.Command {
 		Args: noSuchCommand,
 		RunE: func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
-	cmd.AddCommand(a.rulebookNewCommand(), a.rulebookCheckCommand(), a.rulebookGapsCommand(), a.rulebookCoverageCommand(), a.rulebookMutateCommand(), a.rulebookSchemaCommand())
+	cmd.AddCommand(a.rulebookNewCommand(), a.rulebookCheckCommand(), a.rulebookGapsCommand(), a.rulebookCompareCommand(), a.rulebookCoverageCommand(), a.rulebookMutateCommand(), a.rulebookSchemaCommand())
 	return cmd
 }

@@ -31,7 +31,7 @@ func TestFaults(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			got := listed(audit.Check(context.Background(), variant(t, archive, "faulty"), options, nil))
+			got := lines(audit.Check(context.Background(), variant(t, archive, "faulty"), options, nil))
 			if !strings.Contains(got, kind) {
 				t.Errorf("the fault was not found")
 			}
@@ -45,7 +45,7 @@ func TestFaults(t *testing.T) {
 			if got != string(want.Data) {
 				t.Errorf("got\n%s\nwant\n%s", got, want.Data)
 			}
-			if got := listed(audit.Check(context.Background(), variant(t, archive, "sound"), options, nil)); got != "" {
+			if got := lines(audit.Check(context.Background(), variant(t, archive, "sound"), options, nil)); got != "" {
 				t.Errorf("of the sound one it says\n%s", got)
 			}
 		})
@@ -54,8 +54,8 @@ func TestFaults(t *testing.T) {
 
 var options = audit.Options{ReadElsewhere: func(name string) bool { return strings.Contains(name, "elsewhere") }}
 
-// listed writes what was found, a line each.
-func listed(c audit.Checked) string {
+// lines writes what was found, a line each.
+func lines(c audit.Checked) string {
 	var b strings.Builder
 	for _, f := range c.Findings {
 		fmt.Fprintf(&b, "%s %s: %s %s at %s:%d:%d: %s", f.Severity, f.Kind, f.What, f.Name, f.File, f.Line, f.Column, f.Says)
@@ -102,7 +102,7 @@ func variant(t *testing.T, archive *txtar.Archive, folder string) *engine.Rulebo
 
 // TestBaseIsClean keeps the rulebook under the archives free of findings.
 func TestBaseIsClean(t *testing.T) {
-	if got := listed(audit.Check(context.Background(), variant(t, &txtar.Archive{}, ""), options, nil)); got != "" {
+	if got := lines(audit.Check(context.Background(), variant(t, &txtar.Archive{}, ""), options, nil)); got != "" {
 		t.Error(got)
 	}
 }
@@ -132,7 +132,7 @@ func TestSameBytes(t *testing.T) {
 		t.Fatal(err)
 	}
 	one, other := variant(t, archive, "faulty"), variant(t, archive, "faulty")
-	if a, b := listed(audit.Check(context.Background(), one, options, nil)), listed(audit.Check(context.Background(), other, options, nil)); a != b {
+	if a, b := lines(audit.Check(context.Background(), one, options, nil)), lines(audit.Check(context.Background(), other, options, nil)); a != b {
 		t.Errorf("first\n%s\nthen\n%s", a, b)
 	}
 }

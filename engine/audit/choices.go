@@ -2,7 +2,7 @@ package audit
 
 import (
 	"fmt"
-	"strings"
+	"strconv"
 
 	"boremend/engine"
 )
@@ -19,7 +19,7 @@ var unmentioned = kind{
 			}
 			if alike := s.unmentioned(slot, f); len(alike) > 1 {
 				report(Finding{Severity: Note, About: aboutFact(f),
-					Says: fmt.Sprintf("No rule, formula or caution mentions %s: nothing tells them apart.", strings.Join(alike, ", "))})
+					Says: fmt.Sprintf("No rule, formula or caution mentions %s: nothing tells them apart.", listed(alike))})
 			} else if len(alike) == 1 {
 				report(Finding{Severity: Note, About: aboutFact(f),
 					Says: fmt.Sprintf("No rule, formula or caution mentions %s: it only counts as none of the others.", alike[0])})
@@ -28,17 +28,17 @@ var unmentioned = kind{
 	},
 }
 
-// unmentioned lists the choices of a fact that no comparison names.
+// unmentioned lists, in quotes, the choices of a fact that no comparison names.
 func (s *survey) unmentioned(slot int, f *engine.Fact) (words []string) {
 	var named uint64
-	for _, c := range s.book.Comparisons() {
+	for _, c := range s.comparisons {
 		if c.IsWords && c.Fact == slot {
 			named |= c.Named
 		}
 	}
 	for i, word := range f.Choices {
 		if named>>i&1 == 0 {
-			words = append(words, word)
+			words = append(words, strconv.Quote(word))
 		}
 	}
 	return words

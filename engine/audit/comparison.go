@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"boremend/engine"
-	"boremend/engine/quantity"
 )
 
 // fixedComparison finds comparisons that come out the same at every joint of
@@ -13,13 +12,13 @@ import (
 var fixedComparison = kind{
 	name: "fixed_comparison",
 	ask: func(s *survey) {
-		for number, use := range s.comparisonUses() {
+		for number, use := range s.uses {
 			if len(use) == 0 {
 				continue
 			}
 			alone := s.book.ComparisonCondition(number)
 			about := use[0]
-			text := s.book.Comparisons()[number].Text
+			text := s.comparisons[number].Text
 			s.ask(neverSo(number), asked{
 				question: engine.Question{Clauses: []engine.Clause{engine.ComesOut(alone, engine.Holds)}, Complete: true},
 				rule:     noRule, open: Open{About: about, Asks: "whether `" + text + "` is ever so"},
@@ -31,9 +30,8 @@ var fixedComparison = kind{
 		}
 	},
 	find: func(s *survey, report func(Finding)) {
-		comparisons := s.book.Comparisons()
-		for number, use := range s.comparisonUses() {
-			c := comparisons[number]
+		for number, use := range s.uses {
+			c := s.comparisons[number]
 			never, always := s.never(neverSo(number)), s.never(alwaysSo(number))
 			if !never && !always || s.saidOfFact(c) {
 				continue
@@ -79,14 +77,14 @@ func (s *survey) outside(c engine.Comparison) (reason string, outside bool) {
 		return "", false
 	}
 	f := s.book.Facts[c.Fact]
-	show := func(v float64) string { return quantity.Quantity{Value: v, Kind: f.Kind}.Format(s.options.Units) }
+	show := func(v float64) string { return s.format(v, f.Kind) }
 	reason = fmt.Sprintf("%s lies between %s and %s, and is compared with %s", f.Name, show(f.Low), show(f.High), show(c.Threshold))
 	return reason, c.Threshold < f.Low || c.Threshold > f.High
 }
 
 // comparisonUses lists who makes each comparison, and where.
 func (s *survey) comparisonUses() [][]About {
-	uses := make([][]About, len(s.book.Comparisons()))
+	uses := make([][]About, len(s.comparisons))
 	for _, a := range s.subjects() {
 		for _, p := range s.book.Parts(a.condition) {
 			uses[p.Comparison] = append(uses[p.Comparison], a.at(p.Line, p.Column))

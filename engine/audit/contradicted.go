@@ -33,7 +33,7 @@ var contradicted = kind{
 		})
 		s.eachBarred(wants, func(a int, outs []string) {
 			report(Finding{Severity: Doubtful, About: aboutRule(s.book.Rules[a]), Others: outs, Witness: s.atHolding(a),
-				Says: fmt.Sprintf("Whenever it holds, its methods are ruled out by one of %s, so that it never has an effect.", strings.Join(outs, ", "))})
+				Says: fmt.Sprintf("Whenever it holds, its methods are ruled out by %s between them, so that it never has an effect.", listed(outs))})
 		})
 	},
 }
@@ -47,5 +47,3 @@ func (s *survey) methodNames(a, b *engine.Rule) (names []string) {
 	}
 	return names
 }
-
-func signed(points float64) string { return fmt.Sprintf("%+g", points) }

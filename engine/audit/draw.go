@@ -16,7 +16,9 @@ import (
 // and anywhere between. A threshold that a number meets only through facts
 // worked out from it is met as well: some draws move a number to where such a
 // comparison turns, or to one side of it, near or far. Half of the joints are
-// complete; in the others some facts are unknown.
+// complete; in the others some facts are unknown. In most joints some facts, in
+// many nearly all, have their most ordinary value: where everything is out of the
+// ordinary, everything is ruled out, and the rest of the rules have no say.
 //
 // It serves one goroutine and, once made, needs no further memory.
 type Sampler struct {
@@ -26,8 +28,11 @@ type Sampler struct {
 	source *rand.PCG
 	random *rand.Rand
 	probes [][]float64 // by slot
+	usual  []float64
 	aims   []engine.Aim
 	floors []engine.Floor
+	// unknown is the chance with which each fact of the last draw was left unknown.
+	unknown float64
 }
 
 // What a draw is made of.
@@ -36,7 +41,7 @@ const (
 	probeShare  = 0.4 // of the numbers stand at one of these
 	wholeShare  = 0.5 // of the joints are complete
 	mostUnknown = 0.5 // of the facts of another joint, at most
-	mostAims    = 3   // comparisons that are aimed at in one joint, at most
+	mostAims    = 4   // comparisons that are aimed at in one joint, at most
 	aimDecades  = 4   // nearest to farthest from where it turns
 )
 
@@ -44,7 +49,7 @@ const (
 func NewSampler(book *engine.Rulebook, seed uint64) *Sampler {
 	source := rand.NewPCG(seed, 0)
 	s := &Sampler{State: book.NewState(), book: book, seed: seed, source: source, random: rand.New(source),
-		aims: book.Aims(), floors: book.Floors(), probes: make([][]float64, len(book.Facts))}
+		aims: book.Aims(), floors: book.Floors(), usual: ordinary(book), probes: make([][]float64, len(book.Facts))}
 	for slot, f := range book.Facts {
 		for _, v := range book.Probes(slot, f.Low, f.High, evenProbes) {
 			if !f.WorkedOut() && (!f.Counted() || v == math.Trunc(v)) {
@@ -56,19 +61,34 @@ func NewSampler(book *engine.Rulebook, seed uint64) *Sampler {
 }
 
 // Draw puts the joint with a number into the State and works it out.
-func (s *Sampler) Draw(number int) {
+func (s *Sampler) Draw(number int) { s.draw(number, nil) }
+
+// draw draws a joint; of the aims in near, if there are any, one is met or nearly.
+func (s *Sampler) draw(number int, near []engine.Aim) {
 	s.source.Seed(s.seed, uint64(number))
 	s.State.Clear()
-	unknown := 0.0
+	s.unknown = 0
 	if s.random.Float64() >= wholeShare {
-		unknown = mostUnknown * s.random.Float64()
+		s.unknown = mostUnknown * s.random.Float64()
 	}
+	calm := s.random.Float64()
 	for slot, probes := range s.probes {
-		if len(probes) > 0 && (unknown == 0 || s.random.Float64() >= unknown) {
+		if len(probes) > 0 && s.random.Float64() < calm {
+			s.State.Put(slot, s.usual[slot])
+			continue
+		}
+		if len(probes) > 0 && (s.unknown == 0 || s.random.Float64() >= s.unknown) {
 			s.State.Put(slot, s.value(slot))
 		}
 	}
-	s.aim()
+	if len(s.aims) > 0 {
+		for range s.random.IntN(mostAims + 1) {
+			s.aim(&s.aims[s.random.IntN(len(s.aims))])
+		}
+	}
+	if len(near) > 0 {
+		s.aim(&near[s.random.IntN(len(near))])
+	}
 	s.raise()
 	s.State.Evaluate()
 }
@@ -82,31 +102,25 @@ func (s *Sampler) value(slot int) float64 {
 	return whole(f, between(f.Low, f.High, s.random.Float64()))
 }
 
-// aim moves a few numbers to where some comparison of worked-out facts turns, or
-// to one side of it.
-func (s *Sampler) aim() {
-	if len(s.aims) == 0 {
+// aim moves a number to where a comparison turns, or to one side of that, near or
+// far. A number that is unknown stays so, and so does one that cannot tip it.
+func (s *Sampler) aim(a *engine.Aim) {
+	side, far := s.random.IntN(3), math.Pow(10, -aimDecades*s.random.Float64())
+	if !s.State.Given(a.Slot) {
 		return
 	}
-	for range s.random.IntN(mostAims + 1) {
-		a := &s.aims[s.random.IntN(len(s.aims))]
-		side, far := s.random.IntN(3), math.Pow(10, -aimDecades*s.random.Float64())
-		if !s.State.Given(a.Slot) {
-			continue
-		}
-		v, found := s.State.Turning(a)
-		if !found {
-			continue
-		}
-		f := s.book.Facts[a.Slot]
-		switch side {
-		case 1:
-			v += (f.Low - v) * far
-		case 2:
-			v += (f.High - v) * far
-		}
-		s.State.Put(a.Slot, whole(f, v))
+	v, found := s.State.Turning(a)
+	if !found {
+		return
 	}
+	f := s.book.Facts[a.Slot]
+	switch side {
+	case 1:
+		v += (f.Low - v) * far
+	case 2:
+		v += (f.High - v) * far
+	}
+	s.State.Put(a.Slot, whole(f, v))
 }
 
 // raise lifts what lies below what it must reach; where there is no room for

@@ -1,44 +1,53 @@
 package audit
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
 	"boremend/engine"
+	"boremend/engine/quantity"
 )
+
+// gapWitness finds examples of gaps.
+type gapWitness struct {
+	book    *engine.Rulebook
+	sampler *Sampler
+	finder  *gapFinder
+	joint   *joint
+	fresh   *engine.State
+}
+
+func newGapWitness(book *engine.Rulebook, o GapOptions) *gapWitness {
+	return &gapWitness{book, NewSampler(book, o.Seed), newGapFinder(book), newJoint(o.Units, book), book.NewState()}
+}
 
 // example finds the simplest joint among a few draws of a group. Each is
 // evaluated afresh before it counts.
-func (g *group) example(book *engine.Rulebook, o GapOptions) GapExample {
-	sampler, finder, fresh := NewSampler(book, o.Seed), newGapFinder(book), book.NewState()
-	var best *joint
+func (w *gapWitness) example(g *group) GapExample {
+	var best *example
 	for _, number := range g.draws {
-		sampler.Draw(number)
+		w.sampler.Draw(number)
 		if g.of == AllOpen {
-			finder.keepOpen(sampler.State) // so that only those to blame are unknown
+			w.finder.keepOpen(w.sampler.State) // so that only those to blame are unknown
 		}
-		j := newJoint(o.Units, book)
-		j.read(sampler.State)
-		shows := func() bool { return g.shownBy(finder, j.views[0].state) }
+		w.joint.read(w.sampler.State)
+		shows := func() bool { return g.shownBy(w.finder, w.joint.views[0].state) }
 		if g.of == AllOpen {
-			j.calm(shows)
+			w.joint.calm(shows)
 		} else {
-			j.simplify(shows)
+			w.joint.simplify(shows)
 		}
-		if fresh.Load(j.views[0].state.Findings()); !g.shownBy(finder, fresh) {
-			continue
-		}
-		if best == nil || j.compare(best) < 0 {
-			best = j
+		e := w.joint.example()
+		w.fresh.Load(e.found[0])
+		if g.shownBy(w.finder, w.fresh) && (best == nil || e.compare(best) < 0) {
+			best = e
 		}
 	}
-	if best == nil { // no draw could be made simpler: show the first as it is
-		sampler.Draw(g.draws[0])
-		best = newJoint(o.Units, book)
-		best.read(sampler.State)
+	if best == nil { // no draw could be made simpler: show the last as it is
+		w.joint.read(w.sampler.State)
+		best = w.joint.example()
 	}
-	return g.tell(book, best, o)
+	return g.tell(w.book, best, w.joint.units)
 }
 
 // shownBy reports whether a state is a gap of the group, for the same reason.
@@ -57,33 +66,10 @@ func (g *group) shownBy(f *gapFinder, s *engine.State) bool {
 	return now.key == g.key
 }
 
-// compare says which of two joints is the simpler example: fewer facts out of the
-// ordinary, then fewer facts, then less to read.
-func (j *joint) compare(other *joint) int {
-	a, b := j.told(), other.told()
-	return cmp.Or(outOfOrdinary(a)-outOfOrdinary(b), len(a)-len(b), lengthOf(a)-lengthOf(b))
-}
-
-func outOfOrdinary(facts []FactAt) (n int) {
-	for _, f := range facts {
-		if !f.Ordinary {
-			n++
-		}
-	}
-	return n
-}
-
-func lengthOf(facts []FactAt) (n int) {
-	for _, f := range facts {
-		n += len(f.Text)
-	}
-	return n
-}
-
 // tell describes an example: where the methods stand, with what is responsible.
-func (g *group) tell(book *engine.Rulebook, j *joint, o GapOptions) GapExample {
-	a := book.Advise("", j.views[0].state.Findings(), o.Units)
-	e := GapExample{Facts: j.told(), Method: a.Chosen.Method, Verdict: a.Chosen.Verdict, Methods: []GapStanding{}}
+func (g *group) tell(book *engine.Rulebook, of *example, units quantity.System) GapExample {
+	a := book.Advise("", of.found[0], units)
+	e := GapExample{Facts: of.facts, Method: a.Chosen.Method, Verdict: a.Chosen.Verdict, Methods: []GapStanding{}}
 	for _, m := range book.Methods {
 		i := slices.IndexFunc(a.Methods, func(s engine.MethodStanding) bool { return s.Method == m.Name })
 		s := a.Methods[i]

@@ -42,13 +42,13 @@ type GapKind struct {
 	Error float64 `json:"error"` // of the share, 19 times in 20, because it was sampled
 	// Groups, the most frequent first. Those left off, and how many draws are in
 	// them, are only counted.
-	Groups       []Gap `json:"groups"`
-	GroupsLeft   int   `json:"groups_left_off"`
-	DrawsLeftOff int   `json:"draws_left_off"`
+	Groups       []GapGroup `json:"groups"`
+	GroupsLeft   int        `json:"groups_left_off"`
+	DrawsLeftOff int        `json:"draws_left_off"`
 }
 
-// Gap is one group: joints that are gaps for the same reason.
-type Gap struct {
+// GapGroup is one group: joints that are gaps for the same reason.
+type GapGroup struct {
 	Count int     `json:"count"`
 	Share float64 `json:"share"`
 	Error float64 `json:"error"`
@@ -116,15 +116,16 @@ func FindGaps(ctx context.Context, book *engine.Rulebook, o GapOptions, report R
 		for _, g := range block.groups {
 			if known := groups[g.key]; known != nil {
 				known.count += g.count
-				known.draws = append(known.draws, g.draws...)[:min(candidates, len(known.draws)+len(g.draws))]
+				known.draws = append(known.draws, g.draws...)[:min(triedDraws, len(known.draws)+len(g.draws))]
 				continue
 			}
 			groups[g.key] = g
 		}
 	})
 	out.Stopped = out.Done < o.Draws
+	w := newGapWitness(book, o)
 	for _, name := range gapKinds {
-		out.Kinds = append(out.Kinds, kindOfGaps(name, book, groups, out.Done, o))
+		out.Kinds = append(out.Kinds, kindOfGaps(name, w, groups, out.Done, o.List))
 	}
 	return out
 }
@@ -148,7 +149,7 @@ func (b *blockOfGaps) add(f *gapFinder, s *engine.State, number int) {
 	for _, g := range b.groups {
 		if g.key == found.key {
 			g.count++
-			if len(g.draws) < candidates {
+			if len(g.draws) < triedDraws {
 				g.draws = append(g.draws, number)
 			}
 			return
@@ -157,12 +158,12 @@ func (b *blockOfGaps) add(f *gapFinder, s *engine.State, number int) {
 	b.groups = append(b.groups, &group{gap: found, count: 1, draws: []int{number}})
 }
 
-// candidates is how many draws of a group are tried for the simplest example.
-const candidates = 6
+// triedDraws is how many draws of a group are tried for the simplest example.
+const triedDraws = 6
 
 // kindOfGaps lists the groups of one kind with their examples.
-func kindOfGaps(name string, book *engine.Rulebook, groups map[string]*group, done int, o GapOptions) GapKind {
-	out := GapKind{Kind: name, Groups: []Gap{}}
+func kindOfGaps(name string, w *gapWitness, groups map[string]*group, done, most int) GapKind {
+	out := GapKind{Kind: name, Groups: []GapGroup{}}
 	var list []*group
 	for _, g := range groups {
 		if g.of == name {
@@ -173,29 +174,29 @@ func kindOfGaps(name string, book *engine.Rulebook, groups map[string]*group, do
 	out.Share, out.Error = share(out.Count, done)
 	slices.SortFunc(list, func(a, b *group) int { return cmp.Or(b.count-a.count, cmp.Compare(a.key, b.key)) })
 	for i, g := range list {
-		if i >= o.List {
+		if i >= most {
 			out.GroupsLeft++
 			out.DrawsLeftOff += g.count
 			continue
 		}
-		out.Groups = append(out.Groups, g.describe(book, done, o))
+		out.Groups = append(out.Groups, g.describe(w, done))
 	}
 	return out
 }
 
 // describe names what is responsible for a group and finds its simplest example.
-func (g *group) describe(book *engine.Rulebook, done int, o GapOptions) Gap {
-	out := Gap{Count: g.count, Rules: []string{}, Methods: []string{}, Unknown: []string{}}
+func (g *group) describe(w *gapWitness, done int) GapGroup {
+	out := GapGroup{Count: g.count, Rules: []string{}, Methods: []string{}, Unknown: []string{}}
 	out.Share, out.Error = share(g.count, done)
 	for _, i := range g.rules {
-		out.Rules = append(out.Rules, book.Rules[i].Name)
+		out.Rules = append(out.Rules, w.book.Rules[i].Name)
 	}
 	for _, m := range g.methods {
-		out.Methods = append(out.Methods, book.Methods[m].Name)
+		out.Methods = append(out.Methods, w.book.Methods[m].Name)
 	}
 	for _, slot := range g.unknown {
-		out.Unknown = append(out.Unknown, book.Facts[slot].Name)
+		out.Unknown = append(out.Unknown, w.book.Facts[slot].Name)
 	}
-	out.Example = g.example(book, o)
+	out.Example = w.example(g)
 	return out
 }

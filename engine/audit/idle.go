@@ -2,6 +2,7 @@ package audit
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine"
 )
@@ -42,10 +43,40 @@ var idlePart = kind{
 				}
 				said[p.Text] = true
 				report(Finding{Severity: Doubtful, About: a.at(p.Line, p.Column),
-					Says: fmt.Sprintf("`%s` decides nothing: with or without it %s comes out the same at every joint whose facts are known.", p.Text, a.saying())})
+					Says: fmt.Sprintf("`%s` decides nothing%s: with or without it %s comes out the same at every joint whose facts are known.", p.Text, s.beside(parts, i), a.saying())})
 			}
 		}
 	},
+}
+
+// beside names the other comparisons of a condition that cannot come out just
+// anyhow beside one of them, with the limits in both.
+func (s *survey) beside(parts []engine.Part, i int) string {
+	related := []string{}
+	for j, other := range parts {
+		text := "`" + other.Text + "`"
+		if j != i && !slices.Contains(related, text) && s.related(parts[i], other) {
+			related = append(related, text)
+		}
+	}
+	if len(related) == 0 {
+		return ""
+	}
+	return " beside " + listed(related) + s.limitValues(append(related, parts[i].Text))
+}
+
+// related reports whether two comparisons exclude each other in some way.
+func (s *survey) related(a, b engine.Part) bool {
+	one, other := s.book.ComparisonCondition(a.Comparison), s.book.ComparisonCondition(b.Comparison)
+	for _, x := range [2]engine.Truth{engine.Holds, engine.Fails} {
+		for _, y := range [2]engine.Truth{engine.Holds, engine.Fails} {
+			q := engine.Question{Clauses: []engine.Clause{engine.ComesOut(one, x), engine.ComesOut(other, y)}, Complete: true}
+			if s.state.Prove(s.ctx, q, effortQuick) == engine.Never {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func idleKey(a About, part int, as engine.Truth) string {

@@ -11,7 +11,7 @@ import (
 // facts are those that any of the books asks for, matched by name.
 type joint struct {
 	views []*view
-	facts []*fact
+	facts []*jointFact
 	units quantity.System // of the reader
 }
 
@@ -24,9 +24,9 @@ type view struct {
 	words  [][]int // by fact and word of the joint: the word of the book, or -1
 }
 
-// fact is one fact of a joint. The value of a choice is a word in its list,
+// jointFact is one fact of a joint. The value of a choice is a word in its list,
 // which holds the words of all books.
-type fact struct {
+type jointFact struct {
 	*engine.Fact // as the first book that asks for it declares it
 	words        []string
 	known        bool
@@ -45,8 +45,8 @@ func newJoint(units quantity.System, books ...*engine.Rulebook) *joint {
 	for _, book := range books {
 		usual := ordinary(book)
 		for slot, f := range book.Facts {
-			if !f.WorkedOut() && !slices.ContainsFunc(j.facts, func(g *fact) bool { return g.Name == f.Name }) {
-				own := &fact{Fact: f, words: j.wordsOf(f.Name), usual: usual[slot]}
+			if !f.WorkedOut() && !slices.ContainsFunc(j.facts, func(g *jointFact) bool { return g.Name == f.Name && sameFact(g.Fact, f) }) {
+				own := &jointFact{Fact: f, words: j.wordsOf(f), usual: usual[slot]}
 				if f.Sort == engine.Number {
 					own.usualText, own.usual = rounded(f, own.usual, units)
 				}
@@ -61,9 +61,9 @@ func newJoint(units quantity.System, books ...*engine.Rulebook) *joint {
 }
 
 // wordsOf gathers the words of a choice from all books, in their order.
-func (j *joint) wordsOf(name string) (words []string) {
+func (j *joint) wordsOf(f *engine.Fact) (words []string) {
 	for _, v := range j.views {
-		if slot := v.book.Fact(name); slot >= 0 {
+		if slot := v.book.Fact(f.Name); slot >= 0 && sameFact(f, v.book.Facts[slot]) {
 			for _, word := range v.book.Facts[slot].Choices {
 				if !slices.Contains(words, word) {
 					words = append(words, word)
@@ -76,11 +76,11 @@ func (j *joint) wordsOf(name string) (words []string) {
 
 // match finds the facts of a joint in the book. One that is of another sort or
 // kind there, or is worked out, is another fact of the same name.
-func (v *view) match(facts []*fact) {
+func (v *view) match(facts []*jointFact) {
 	for _, f := range facts {
 		slot := v.book.Fact(f.Name)
 		if slot >= 0 {
-			if own := v.book.Facts[slot]; own.WorkedOut() || own.Sort != f.Sort || own.Kind != f.Kind {
+			if !sameFact(f.Fact, v.book.Facts[slot]) {
 				slot = -1
 			}
 		}
@@ -167,105 +167,4 @@ func (j *joint) set(i int, known bool, value float64) {
 // possible reports whether the joint can be, under every book.
 func (j *joint) possible() bool {
 	return !slices.ContainsFunc(j.views, func(v *view) bool { return !v.state.PossibleAsPut(v.floors) })
-}
-
-// passes is how often every fact is looked at for its most ordinary value.
-const passes = 3
-
-// ordinary finds the most ordinary value of every asked fact: the one about
-// which the rules have least to say. It begins with each fact by itself and then
-// looks at each among the others, as long as all of them can be together.
-func ordinary(book *engine.Rulebook) []float64 {
-	values := make([]float64, len(book.Facts))
-	s, floors := book.NewState(), book.Floors()
-	for slot, f := range book.Facts {
-		if !f.WorkedOut() {
-			values[slot] = quietest(book, s, slot, nil)
-			s.Unset(slot)
-		}
-	}
-	for slot, f := range book.Facts {
-		if !f.WorkedOut() {
-			s.Put(slot, values[slot])
-		}
-	}
-	s.Evaluate()
-	for range passes {
-		for slot, f := range book.Facts {
-			if !f.WorkedOut() {
-				values[slot] = quietest(book, s, slot, floors)
-				s.Set(slot, values[slot])
-			}
-		}
-	}
-	return values
-}
-
-// quietest finds the value of a fact about which the rules have least to say. Of
-// words the first such counts, of numbers one in the middle; a value that the
-// fact has and that is no worse stays.
-func quietest(book *engine.Rulebook, s *engine.State, slot int, floors []engine.Floor) float64 {
-	now, known := s.Value(slot)
-	least, best := 0.0, []float64(nil)
-	for _, v := range stops(book, slot) {
-		s.Set(slot, v)
-		said := saidOf(book, s)
-		if !s.PossibleAsPut(floors) {
-			said += impossible
-		}
-		switch {
-		case best == nil || said < least:
-			least, best = said, []float64{v}
-		case said == least:
-			best = append(best, v)
-		}
-	}
-	switch {
-	case known && slices.Contains(best, now):
-		return now
-	case book.Facts[slot].Sort == engine.Number:
-		return best[len(best)/2]
-	}
-	return best[0]
-}
-
-// impossible weighs more than anything that rules can say.
-const impossible = 1e6
-
-// stops lists values of a fact that a person would name: every word, and round
-// numbers over the range.
-func stops(book *engine.Rulebook, slot int) []float64 {
-	f := book.Facts[slot]
-	if f.Sort != engine.Number {
-		return book.Probes(slot, 0, 0, 0)
-	}
-	const parts = 12
-	var values []float64
-	for i := 1; i < parts; i++ {
-		v := whole(f, roundTo(between(f.Low, f.High, float64(i)/parts), 2))
-		if !slices.Contains(values, v) {
-			values = append(values, v)
-		}
-	}
-	return values
-}
-
-// saidOf weighs what the rules say of a state: what rules out, then what
-// demands, then the points against and for.
-func saidOf(book *engine.Rulebook, s *engine.State) (said float64) {
-	const ruledOut, demanded = 10, 5
-	for i, r := range book.Rules {
-		if s.Outcome(i) != engine.Holds {
-			continue
-		}
-		switch r.Effect {
-		case engine.RuleOut:
-			said += ruledOut * float64(len(r.For))
-		case engine.Demand, engine.Caution:
-			said += demanded
-		case engine.Lean:
-			said += max(r.Points, -r.Points)
-		}
-	}
-	return said
 }

@@ -2,6 +2,7 @@ package audit
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine"
 )
@@ -23,13 +24,38 @@ var neverHolds = kind{
 			if !s.never(a.holdsKey()) {
 				continue
 			}
-			says := fmt.Sprintf("No joint can fulfil %s.", a.saying())
+			says := fmt.Sprintf("No joint can fulfil %s%s.", a.saying(), s.excluded(a))
 			if a.rule != noRule && s.book.Rules[a.rule].IfUnknown == engine.Hold {
 				says += " It only counts while facts are unknown."
 			}
 			report(Finding{Severity: Wrong, About: a.About, Says: says})
 		}
 	},
+}
+
+// excluded names the comparisons that cannot come out together as the condition
+// needs them.
+func (s *survey) excluded(a subject) string {
+	parts := s.book.Parts(a.condition)
+	var granted []engine.Part
+	var needed []string
+	for i := len(parts) - 1; i >= 0; i-- {
+		more := append(slices.Clone(granted), parts[i])
+		q := engine.Question{Clauses: []engine.Clause{engine.CouldHold(a.condition, more)}}
+		if s.state.Prove(s.ctx, q, effortQuick) == engine.Never {
+			granted = more
+			continue
+		}
+		needed = append(needed, "`"+parts[i].Text+"`")
+	}
+	slices.Reverse(needed)
+	switch len(needed) {
+	case 0:
+		return ""
+	case 1:
+		return ": " + needed[0] + " cannot come out as it must" + s.limitValues(needed)
+	}
+	return ": " + listed(needed) + " exclude each other" + s.limitValues(needed)
 }
 
 // alwaysHolds finds conditions that every joint fulfils of which all is known.
@@ -53,7 +79,7 @@ var alwaysHolds = kind{
 			if a.What != "fact" {
 				says += ` If that is meant, write if: "true".`
 			}
-			report(Finding{Severity: Doubtful, About: a.About, Says: says})
+			report(Finding{Severity: Doubtful, About: a.About, Says: says, Witness: s.witness(a.holdsKey())})
 		}
 	},
 }

@@ -16,12 +16,19 @@ func overlap(a, b *engine.Rule) bool {
 }
 
 // shadows reports whether b, wherever it holds, leaves a without anything to do:
-// a method that is ruled out stays ruled out, and one that is conditional stays
-// conditional.
+// a method that is ruled out stays ruled out, one that is conditional stays
+// conditional, and what is said already need not be said again.
 func (s *survey) shadows(a, b *engine.Rule) bool {
-	same := a.Effect == b.Effect && (a.Effect == engine.RuleOut || a.Effect == engine.Demand)
-	against := a.Effect == engine.Lean && a.Points < 0 && b.Effect == engine.RuleOut
-	return within(a, b) && (same || against)
+	if !within(a, b) {
+		return false
+	}
+	switch a.Effect {
+	case engine.Lean:
+		return a.Points < 0 && b.Effect == engine.RuleOut
+	case engine.Caution:
+		return b.Effect == engine.Caution && a.Because == b.Because
+	}
+	return a.Effect == b.Effect
 }
 
 // wants reports whether a rule speaks for its methods, or says how to use them.

@@ -2,12 +2,10 @@ package audit_test
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"pgregory.net/rapid"
 
@@ -17,192 +15,55 @@ import (
 	"boremend/engine/quantity"
 )
 
-// odd stands for a catalogue of which nothing is promised: it has no result
-// above 5 mm, and jumps.
-var odd = engine.Function{
-	Name:   "odd",
-	Params: []engine.Param{{Name: "a", Kind: quantity.Length}, {Name: "word", Word: true}},
-	Result: quantity.Length,
-	Call: func(args []engine.Argument) (float64, error) {
-		switch {
-		case args[0].Number > 5:
-			return 0, errors.New("outside its range")
-		case args[1].Word == "x":
-			return 7, nil
-		}
-		return 10 - args[0].Number, nil
-	},
-}
-
-// The facts of a random rulebook; the formulas of some are drawn.
-const randomFacts = `
-- {fact: a, means: a, kind: length, range: [0 mm, 10 mm], ask: a}
-- {fact: b, means: b, kind: length, range: [0 mm, 10 mm], ask: b, at_least: half}
-- {fact: g, means: g, kind: length, range: [0 mm, 10 mm], ask: g, assume: a + limit.l2}
-- {fact: n, means: n, kind: count, range: [0, 3], ask: n}
-- {fact: c, means: c, kind: choice, choices: [x, y, z], ask: c}
-- {fact: p, means: p, kind: yes_no, ask: p}
-- {fact: half, means: half, kind: length, from: a / 2}
-- {fact: sum, means: sum, kind: length, from: a + b}
-- {fact: share, means: share, kind: ratio, from: a / b}
-- {fact: either, means: either, kind: length, from: 'p ? a : b'}
-- {fact: called, means: called, kind: length, from: 'odd(a, c)'}
-- {fact: f, means: f, kind: yes_no, from: '%s'}
-- {fact: h, means: h, kind: yes_no, from: '%s', assume: no}
-`
-
-const randomLimits = `
-- {limit: l0, is: 0 mm, means: l, source: invented}
-- {limit: l2, is: 2 mm, means: l, source: invented}
-- {limit: l4, is: 4 mm, means: l, source: invented}
-- {limit: l6, is: 6 mm, means: l, source: invented}
-- {limit: l8, is: 8 mm, means: l, source: invented}
-- {limit: l10, is: 10 mm, means: l, source: invented}
-`
-
-// tree is a random condition: a leaf, or parts that are joined.
-type tree struct {
-	leaf  string
-	op    string // not, and, or
-	parts []*tree
-}
-
-func (t *tree) String() string {
-	switch t.op {
-	case "":
-		return t.leaf
-	case "not":
-		return "not (" + t.parts[0].String() + ")"
-	}
-	words := make([]string, len(t.parts))
-	for i, p := range t.parts {
-		words[i] = "(" + p.String() + ")"
-	}
-	return strings.Join(words, " "+t.op+" ")
-}
-
-// leaves lists the comparisons in the order in which they are written.
-func (t *tree) leaves() []*tree {
-	if t.op == "" {
-		return []*tree{t}
-	}
-	var out []*tree
-	for _, p := range t.parts {
-		out = append(out, p.leaves()...)
-	}
-	return out
-}
-
-var (
-	lengths = []string{"a", "b", "g", "half", "sum", "either", "called"}
-	limits  = []string{"l0", "l2", "l4", "l6", "l8", "l10"}
-	orders  = []string{"<", "<=", ">", ">=", "==", "!="}
-)
-
-func drawLeaf(t *rapid.T, flags []string) string {
-	kinds := []string{"limit", "limit", "limit", "facts", "sum", "count", "words", "flag"}
-	switch rapid.SampledFrom(kinds).Draw(t, "leaf") {
-	case "limit":
-		return rapid.SampledFrom(lengths).Draw(t, "fact") + " " + rapid.SampledFrom(orders).Draw(t, "op") + " limit." + rapid.SampledFrom(limits).Draw(t, "limit")
-	case "facts":
-		return rapid.SampledFrom([]string{"a", "half"}).Draw(t, "left") + " " + rapid.SampledFrom(orders).Draw(t, "op") + " " + rapid.SampledFrom([]string{"b", "g"}).Draw(t, "right")
-	case "sum":
-		return rapid.SampledFrom([]string{"2 * a < b", "b > 2 * a", "share < 1", "share >= 0.5", "a - b > limit.l2", "a < 0.5 * b"}).Draw(t, "sum")
-	case "count":
-		return fmt.Sprintf("n %s %d", rapid.SampledFrom(orders).Draw(t, "op"), rapid.IntRange(0, 3).Draw(t, "count"))
-	case "words":
-		return rapid.SampledFrom([]string{`c == "x"`, `c != "y"`, `c in ["x", "z"]`, `c in ["x", "y", "z"]`}).Draw(t, "words")
-	}
-	return rapid.SampledFrom(flags).Draw(t, "flag")
-}
-
-func drawTree(t *rapid.T, depth int, flags []string) *tree {
-	if depth == 0 || rapid.IntRange(0, 3).Draw(t, "stop") == 0 {
-		return &tree{leaf: drawLeaf(t, flags)}
-	}
-	out := &tree{op: rapid.SampledFrom([]string{"and", "and", "or", "or", "not"}).Draw(t, "joined")}
-	for range map[string]int{"not": 1, "and": 2, "or": 2}[out.op] {
-		out.parts = append(out.parts, drawTree(t, depth-1, flags))
-	}
-	return out
-}
-
-// randomRulebook is a rulebook with the trees from which it was written.
-type randomRulebook struct {
-	facts []*tree // of f and h
-	rules []*tree
-	rest  []string // effect and the like, by rule
-}
-
-func drawRulebook(t *rapid.T) *randomRulebook {
-	out := &randomRulebook{facts: []*tree{drawTree(t, 2, []string{"p"}), drawTree(t, 2, []string{"p", "f == no"})}}
-	for range 4 {
-		out.rules = append(out.rules, drawTree(t, 2, []string{"p", "p == no", "f", "h"}))
-		out.rest = append(out.rest, rapid.SampledFrom([]string{"effect: rule_out", "effect: demand", "effect: lean, points: 1", "effect: lean, points: -2"}).Draw(t, "effect")+
-			", for: "+rapid.SampledFrom([]string{"[one]", "[one, two]", "[two]"}).Draw(t, "for")+
-			", if_unknown: "+rapid.SampledFrom([]string{"open", "silent", "holds"}).Draw(t, "unknown"))
-	}
-	return out
-}
-
-func (r *randomRulebook) load(t fataler) *engine.Rulebook {
-	rules := ""
-	for i, condition := range r.rules {
-		rules += fmt.Sprintf("- {rule: r%d, if: '%s', because: b, source: invented, trust: usual, %s}\n", i, condition, r.rest[i])
-	}
-	files := fstest.MapFS{}
-	for name, text := range map[string]string{
-		"rulebook.yaml": "{title: Random, edition: '1', narrow: 1, fallback: one}",
-		"limits.yaml":   randomLimits, "facts.yaml": fmt.Sprintf(randomFacts, r.facts[0], r.facts[1]),
-		"methods.yaml":   "- {method: one, title: one, plain: one, start: 0}\n- {method: two, title: two, plain: two, start: 0}\n",
-		"rules/all.yaml": rules,
-	} {
-		files[name] = &fstest.MapFile{Data: []byte(text)}
-	}
-	b, err := engine.Load(files, "", []engine.Function{odd})
-	if err != nil {
-		t.Fatalf("%v\n%s", err, rules)
-	}
-	return b
-}
-
-type fataler interface {
-	Fatalf(format string, args ...any)
-}
-
-// mostUnknown is how many facts of a joint of the grid are unknown at once.
-const mostUnknown = 1
-
-// everywhere calls a function at every joint of a grid that holds all limits and
-// a value between each two of them, with facts known and unknown.
-func everywhere(b *engine.Rulebook, look func(s *engine.State, complete bool)) {
-	values := map[string][]float64{"n": {0, 1, 2, 3}, "c": {0, 1, 2}, "p": {0, 1}}
-	for _, name := range []string{"a", "b", "g"} {
-		values[name] = []float64{0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10}
-	}
-	values["g"] = []float64{0, 3, 6, 9}
-	s := b.NewState()
-	var visit func(slot, unknown int)
-	visit = func(slot, unknown int) {
-		if slot == len(b.Facts) {
-			if s.Possible() {
-				look(s, unknown == 0)
+// TestProofsHoldEverywhere asks random rulebooks whether one rule can hold while
+// another does not. A joint that is found must meet the question when it is
+// evaluated afresh; where there is said to be none, the grid has none either.
+func TestProofsHoldEverywhere(t *testing.T) {
+	answers := map[engine.Answer]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		r := drawRulebook(t)
+		b := r.load(t)
+		s, fresh := b.NewState(), b.NewState()
+		var never []engine.Question
+		for _, q := range questions(b) {
+			answer := s.Prove(context.Background(), q, 400)
+			answers[answer]++
+			switch answer {
+			case engine.Never:
+				never = append(never, q)
+			case engine.Met:
+				if fresh.Load(s.Findings()); !fresh.Possible() || !q.Met(fresh) {
+					t.Fatalf("not met at %s\n%v\n%v", written(b, fresh), r.facts, r.rules)
+				}
 			}
-			return
 		}
-		if b.Facts[slot].WorkedOut() {
-			visit(slot+1, unknown)
-			return
-		}
-		for _, v := range values[b.Facts[slot].Name] {
-			s.Set(slot, v)
-			visit(slot+1, unknown)
-		}
-		if s.Unset(slot); unknown < mostUnknown {
-			visit(slot+1, unknown+1)
+		everywhere(b, func(s *engine.State, complete bool) {
+			for i, q := range never {
+				if (complete || !q.Complete) && q.Met(s) {
+					t.Fatalf("question %d is met at %s\n%v\n%v", i, written(b, s), r.facts, r.rules)
+				}
+			}
+		})
+	})
+	t.Log(answers)
+	if answers[engine.Never] == 0 || answers[engine.Met] == 0 {
+		t.Errorf("never %d, met %d", answers[engine.Never], answers[engine.Met])
+	}
+}
+
+// questions pairs the first rules of a rulebook, with facts unknown and without.
+func questions(b *engine.Rulebook) (list []engine.Question) {
+	for one := range 2 {
+		for other := range b.Rules {
+			for _, complete := range []bool{false, true} {
+				list = append(list, engine.Question{Complete: complete, Clauses: []engine.Clause{
+					b.RuleCounts(one, true),
+					engine.Either([]engine.Clause{b.RuleCounts(other, false)}, []engine.Clause{engine.ComesOut(b.RuleCondition(3), engine.Unknown)}),
+				}})
+			}
 		}
 	}
-	visit(0, 0)
+	return list
 }
 
 // claim is what a finding says of all joints, as something that would refute it.

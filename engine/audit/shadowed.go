@@ -2,7 +2,6 @@ package audit
 
 import (
 	"fmt"
-	"strings"
 
 	"boremend/engine"
 )
@@ -24,23 +23,31 @@ var shadowed = kind{
 			if !s.shadows(one, other) || !s.implies(a, b) || repeats(one, other) && s.implies(b, a) {
 				return
 			}
-			f := Finding{Severity: Doubtful, About: aboutRule(one), Others: []string{other.Name}, Witness: s.together(a, b)}
-			switch one.Effect {
-			case engine.Demand:
+			f := Finding{Severity: Doubtful, About: aboutRule(one), Others: []string{other.Name}, Witness: s.together(a, b),
+				Says: fmt.Sprintf("Whenever it holds, %s holds too and %s.", other.Name, alreadyDone(one, other))}
+			if one.Effect == engine.Demand && one.Because != other.Because {
 				f.Severity = Note
-				f.Says = fmt.Sprintf("Whenever it holds, %s holds too and makes the same methods conditional: it matters only for what it asks.", other.Name)
-			case engine.Lean:
-				f.Says = fmt.Sprintf("Whenever it holds, %s rules the same methods out, so that its points never count.", other.Name)
-			default:
-				f.Says = fmt.Sprintf("Whenever it holds, %s holds too and rules the same methods out.", other.Name)
 			}
 			report(f)
 		})
 		s.eachBarred(barredInVain, func(a int, outs []string) {
 			report(Finding{Severity: Doubtful, About: aboutRule(s.book.Rules[a]), Others: outs, Witness: s.atHolding(a),
-				Says: fmt.Sprintf("Whenever it holds, its methods are ruled out by one of %s: it changes nothing.", strings.Join(outs, ", "))})
+				Says: fmt.Sprintf("Whenever it holds, its methods are ruled out by %s between them: it changes nothing.", listed(outs))})
 		})
 	},
+}
+
+// alreadyDone says what another rule has done where it leaves a rule idle.
+func alreadyDone(r, other *engine.Rule) string {
+	switch {
+	case r.Effect == engine.Lean:
+		return "rules the same methods out, so that these points never count"
+	case r.Effect == engine.RuleOut:
+		return "rules the same methods out"
+	case r.Because == other.Because:
+		return "says the same of the same methods"
+	}
+	return "makes the same methods conditional: it matters only for what it asks"
 }
 
 // barredInVain reports whether a rule does nothing more to a method that others

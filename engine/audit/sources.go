@@ -11,9 +11,9 @@ import (
 var weakRuleOut = kind{
 	name: "weak_rule_out",
 	find: func(s *survey, report func(Finding)) {
-		for _, r := range s.book.Rules {
+		for i, r := range s.book.Rules {
 			if r.Effect == engine.RuleOut && r.Trust == "opinion" {
-				report(Finding{Severity: Doubtful, About: aboutRule(r), Says: "It rules methods out on an opinion: a lean or a demand would do, or a better source."})
+				report(Finding{Severity: Doubtful, About: aboutRule(r), Witness: s.atHolding(i), Says: "It rules methods out on an opinion: a lean or a demand would do, or a better source."})
 			}
 		}
 	},

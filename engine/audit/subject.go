@@ -56,6 +56,9 @@ func impliesKey(a, b int) string { return fmt.Sprintf("rule %d without rule %d",
 
 // askImplies asks whether a rule can count as holding while another does not.
 func (s *survey) askImplies(a, b int) {
+	if s.parted(a, b) {
+		return
+	}
 	one, other := s.book.Rules[a], s.book.Rules[b]
 	s.ask(impliesKey(a, b), asked{
 		question: engine.Question{Clauses: []engine.Clause{s.book.RuleCounts(a, true), s.book.RuleCounts(b, false)}},

@@ -34,6 +34,10 @@ type survey struct {
 	state   *engine.State
 	random  *rand.Rand
 	trials  [][]float64 // by fact; none for a worked-out one
+
+	signatures  []signature // by rule
+	comparisons []engine.Comparison
+	uses        [][]About // by comparison: who makes it
 }
 
 // noRule stands for questions that do not turn on a rule.
@@ -57,6 +61,9 @@ func newSurvey(ctx context.Context, book *engine.Rulebook, options Options) *sur
 			s.trials[slot] = book.Trials(slot)
 		}
 	}
+	s.comparisons = book.Comparisons()
+	s.uses = s.comparisonUses()
+	s.sign()
 	return s
 }
 
@@ -93,7 +100,7 @@ func (s *survey) witness(key string) []Shown {
 func (s *survey) unsettled() []Open {
 	open := []Open{}
 	for _, a := range s.asked {
-		if a.answer == engine.Unsettled {
+		if a.answer == engine.Unsettled && !s.moot(a) {
 			open = append(open, a.open)
 		}
 	}
@@ -121,10 +128,20 @@ func (s *survey) settle(report Report) {
 		if report != nil {
 			report(i, len(s.asked))
 		}
-		if a.answer == engine.Unsettled {
+		if a.answer == engine.Unsettled && !s.moot(a) {
 			s.resolve(a)
 		}
 	}
+}
+
+// moot reports whether a question is about what else happens when a rule holds
+// that was never seen to hold.
+func (s *survey) moot(a *asked) bool {
+	if a.rule == noRule {
+		return false
+	}
+	holds := s.byKey[aboutRule(s.book.Rules[a.rule]).holdsKey()]
+	return holds != nil && holds.answer != engine.Met
 }
 
 // resolve proves a question or looks for a joint that meets it.

@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"boremend/engine"
-	"boremend/engine/quantity"
 )
 
 // threshold is a fixed value that a fact is compared with.
@@ -18,10 +17,9 @@ type threshold struct {
 
 // thresholds lists the thresholds of a fact, the least first.
 func (s *survey) thresholds(slot int) (out []threshold) {
-	uses := s.comparisonUses()
-	for number, c := range s.book.Comparisons() {
-		if c.IsThreshold && c.Fact == slot && len(uses[number]) > 0 {
-			out = append(out, threshold{c, uses[number][0]})
+	for number, c := range s.comparisons {
+		if c.IsThreshold && c.Fact == slot && len(s.uses[number]) > 0 {
+			out = append(out, threshold{c, s.uses[number][0]})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b threshold) int { return cmp.Compare(a.Threshold, b.Threshold) })
@@ -45,9 +43,9 @@ var closeThresholds = kind{
 				if apart <= 0 || apart >= give {
 					continue
 				}
-				report(Finding{Severity: Note, About: high.About, Others: otherThan(high.About, low.About),
-					Says: fmt.Sprintf("`%s` and `%s` lie %s apart, and %s is only known to %s.",
-						low.Text, high.Text, s.format(apart, f.Kind.Difference()), f.Name, s.format(give, f.Kind.Difference())),
+				report(Finding{Severity: Doubtful, About: high.About, Others: otherThan(high.About, low.About),
+					Says: fmt.Sprintf("`%s` and `%s` lie %s apart%s, and %s is only known to %s.",
+						low.Text, high.Text, s.format(apart, f.Kind.Difference()), s.limitValues([]string{low.Text, high.Text}), f.Name, s.format(give, f.Kind.Difference())),
 					Witness: shown(s.book, s.only(slot, f, middle), s.options.Units)})
 			}
 		}
@@ -87,8 +85,4 @@ func (s *survey) only(slot int, f *engine.Fact, v float64) engine.Findings {
 		return nil
 	}
 	return engine.Findings{{Fact: slot, Value: v}}
-}
-
-func (s *survey) format(v float64, kind quantity.Kind) string {
-	return quantity.Quantity{Value: v, Kind: kind}.Format(s.options.Units)
 }

@@ -47,9 +47,10 @@ func (s *survey) round(q engine.Question, found engine.Findings, i int) {
 	}
 	for digits := 1; digits <= witnessDigits; digits++ {
 		unit := math.Pow10(int(math.Floor(math.Log10(math.Abs(exact)))) + 1 - digits)
-		for _, v := range [2]float64{math.Round(exact/unit) * unit, (math.Floor(exact/unit) + 1) * unit} {
+		for _, units := range [3]float64{math.Round(exact / unit), math.Floor(exact / unit), math.Ceil(exact / unit)} {
+			v := units * unit
 			if unit < 1 {
-				v = math.Round(v*math.Round(1/unit)) / math.Round(1/unit) // free of the dust of binary fractions
+				v = units / math.Round(1/unit) // free of the dust of binary fractions
 			}
 			if found[i].Value = v; f.Takes(v) && s.holds(q, found) {
 				return

@@ -17,18 +17,24 @@ type Replay struct {
 	Changed   bool          `json:"changed"` // another method, or this one on other terms
 	Before    engine.Chosen `json:"before"`
 	After     engine.Chosen `json:"after"`
-	Methods   []Standings   `json:"methods"`   // those that stand otherwise
-	Turned    []RuleTurned  `json:"turned"`    // rules that play another part
-	Demands   Exchanged     `json:"demands"`   // of the advised method
-	Cautions  Exchanged     `json:"cautions"`  // by name
+	Methods   []Standings   `json:"methods"` // those that stand otherwise
+	Turned    []RuleTurned  `json:"turned"`  // rules that play another part
+	Demands   Exchanged     `json:"demands"` // on the advised method
+	Cautions  Exchanged     `json:"cautions"`
 	Worked    []FactTurned  `json:"follows"`   // facts that come out otherwise
 	Strangers []string      `json:"strangers"` // methods that only one of the two knows
 }
 
 // Exchanged lists what came and what went.
 type Exchanged struct {
-	Added []string `json:"added"`
-	Gone  []string `json:"gone"`
+	Added []Said `json:"added"`
+	Gone  []Said `json:"gone"`
+}
+
+// Said is a rule or caution, and what it says.
+type Said struct {
+	Name string `json:"name"`
+	Text string `json:"text"`
 }
 
 // any reports whether something came or went.
@@ -52,10 +58,10 @@ func Again(book *engine.Rulebook, saved engine.Advice, found engine.Findings, un
 		Demands:  exchanged(demandsOf(saved), demandsOf(now)),
 		Cautions: exchanged(cautionsOf(saved), cautionsOf(now)),
 		Worked:   followed(book, saved, now),
-		Methods:  []Standings{}, Strangers: exclusive(saved, now),
+		Methods:  []Standings{}, Strangers: strangers(saved, now),
 	}
 	for _, pair := range standings(saved, now) {
-		if pair.Before != pair.After {
+		if out := engine.NoGo.String(); pair.Before != pair.After && (pair.Before.Verdict != out || pair.After.Verdict != out) {
 			r.Methods = append(r.Methods, pair)
 		}
 	}
@@ -63,14 +69,27 @@ func Again(book *engine.Rulebook, saved engine.Advice, found engine.Findings, un
 	return r, err
 }
 
-// alike compares two advices as they are written down.
+// alike compares two advices as they are written down. Where the folder of the
+// rulebook lay when they were given does not count.
 func alike(a, b engine.Advice) (bool, error) {
-	one, err := json.Marshal(a)
+	one, err := json.Marshal(withoutFiles(a))
 	if err != nil {
 		return false, err
 	}
-	other, err := json.Marshal(b)
+	other, err := json.Marshal(withoutFiles(b))
 	return bytes.Equal(one, other), err
+}
+
+func withoutFiles(a engine.Advice) engine.Advice {
+	a.Methods = slices.Clone(a.Methods)
+	for i := range a.Methods {
+		reasons := slices.Clone(a.Methods[i].Reasons)
+		for k := range reasons {
+			reasons[k].File = ""
+		}
+		a.Methods[i].Reasons = reasons
+	}
+	return a
 }
 
 // part is what a rule says in an advice.
@@ -117,52 +136,51 @@ func partsTurned(before, after engine.Advice) []RuleTurned {
 	return turned
 }
 
-// demandsOf names the demands on the advised method.
-func demandsOf(a engine.Advice) []string {
-	var names []string
+// demandsOf lists the demands on the advised method.
+func demandsOf(a engine.Advice) []Said {
+	var said []Said
 	for _, m := range a.Methods {
 		for _, r := range m.Reasons {
 			if m.Method == a.Chosen.Method && r.Effect == engine.Demand.String() && r.Outcome == engine.Holds.String() {
-				names = append(names, r.Rule)
+				said = append(said, Said{r.Rule, r.Text})
 			}
 		}
 	}
-	return names
+	return said
 }
 
-func cautionsOf(a engine.Advice) []string {
-	var names []string
+func cautionsOf(a engine.Advice) []Said {
+	var said []Said
 	for _, c := range a.Cautions {
-		names = append(names, c.Caution)
+		said = append(said, Said{c.Caution, c.Text})
 	}
-	return names
+	return said
 }
 
-// exchanged lists the words that only one of two lists has.
-func exchanged(before, after []string) Exchanged {
+// exchanged lists what only one of two advices says, by name.
+func exchanged(before, after []Said) Exchanged {
 	return Exchanged{only(after, before), only(before, after)}
 }
 
-func only(in, other []string) []string {
-	found := []string{}
-	for _, word := range in {
-		if !slices.Contains(other, word) {
-			found = append(found, word)
+func only(in, other []Said) []Said {
+	found := []Said{}
+	for _, said := range in {
+		if !slices.ContainsFunc(other, func(o Said) bool { return o.Name == said.Name }) {
+			found = append(found, said)
 		}
 	}
 	return found
 }
 
-// exclusive names the methods that only one of two advices knows.
-func exclusive(a, b engine.Advice) []string {
-	e := exchanged(methodsOf(a), methodsOf(b))
-	return append(e.Added, e.Gone...)
-}
-
-func methodsOf(a engine.Advice) []string {
-	var names []string
-	for _, m := range a.Methods {
-		names = append(names, m.Method)
+// strangers names the methods that only one of two advices knows.
+func strangers(a, b engine.Advice) []string {
+	names := []string{}
+	for _, pair := range [][2]engine.Advice{{a, b}, {b, a}} {
+		for _, m := range pair[0].Methods {
+			if !slices.ContainsFunc(pair[1].Methods, func(o engine.MethodStanding) bool { return o.Method == m.Method }) {
+				names = append(names, m.Method)
+			}
+		}
 	}
 	return names
 }

@@ -83,15 +83,6 @@ func (w *writer) subjects() []string {
 	return names
 }
 
-// rules lists all rules, those switched off as well.
-func (w *writer) rules() []string {
-	names := w.book.RuleNames()
-	for _, off := range w.book.Off {
-		names = append(names, off.Rule)
-	}
-	return names
-}
-
 // facts lists all facts, asked and worked out.
 func (w *writer) facts() []string {
 	var names []string

@@ -2,7 +2,6 @@ package schema
 
 import (
 	"path"
-	"slices"
 	"strings"
 
 	"boremend/engine"
@@ -28,7 +27,11 @@ type Named struct {
 func Rulebook(book *engine.Rulebook, catalogue Catalogue) []Named {
 	w := &writer{book: book, catalogue: catalogue, words: engine.FixedWords()}
 	var all []Named
-	for _, form := range engine.Forms() {
+	forms := engine.Forms()
+	if len(book.Over) > 0 {
+		forms = engine.OverlayForms()
+	}
+	for _, form := range forms {
 		name := strings.TrimSuffix(path.Base(form.File), ".yaml")
 		if name == "*" {
 			name = path.Dir(form.File)
@@ -47,45 +50,20 @@ type writer struct {
 
 // file is the schema of a whole file.
 func (w *writer) file(name string, form engine.Form) *Schema {
-	entry := w.entry(name, form)
+	entry := Entry(form.Keys, w.values(name))
 	w.together(name, entry)
+	if form.Changes != nil {
+		entry = &Schema{AnyOf: []*Schema{Entry(form.Changes, w.values(name)), entry}}
+	}
 	whole := entry
-	if form.List {
+	switch {
+	case form.List && len(w.book.Over) > 0: // a file with comments only is nothing
+		whole = &Schema{AnyOf: []*Schema{List(entry), {Type: "null"}}}
+	case form.List:
 		whole = List(entry)
 	}
 	whole.Dialect, whole.Title, whole.Description = Dialect, form.File+" of a boremend rulebook", form.Means
 	return whole
-}
-
-// entry is one entry of a file, of a whole rulebook or of an overlay: a schema
-// cannot know which of them the file belongs to.
-func (w *writer) entry(name string, form engine.Form) *Schema {
-	values := w.values(name)
-	if form.Overlay == nil {
-		return Entry(form.Keys, values)
-	}
-	onlyBelow, onlyOver := without(form.Keys, form.Overlay), without(form.Overlay, form.Keys)
-	entry := Entry(append(slices.Clone(form.Keys), onlyOver...), values)
-	entry.Required = nil
-	entry.AnyOf = []*Schema{
-		{Required: form.Keys.Needed(), Not: anyOf(onlyOver)},
-		{Required: form.Overlay.Needed(), Not: anyOf(onlyBelow)},
-	}
-	return entry
-}
-
-// without lists the keys that are not among the others.
-func without(keys, others document.Keys) document.Keys {
-	return slices.DeleteFunc(slices.Clone(keys), func(k document.Key) bool { return slices.Contains(others.Names(), k.Name) })
-}
-
-// anyOf holds where one of the keys is there.
-func anyOf(keys document.Keys) *Schema {
-	s := &Schema{}
-	for _, k := range keys {
-		s.AnyOf = append(s.AnyOf, &Schema{Required: []string{k.Name}})
-	}
-	return s
 }
 
 // Entry is a mapping with these keys and no others. values gives the schema of
@@ -112,7 +90,7 @@ func (w *writer) values(name string) map[string]*Schema {
 			"fallback": SomeWord(w.book.MethodNames()...),
 			"subjects": List(SomeWord(w.subjects()...)), "steps": List(Text()),
 			"over": Text(), "over_edition": Text(),
-			"off": List(Entry(engine.OffKeys(), map[string]*Schema{"rule": SomeWord(w.rules()...), "because": Text(), "was": Text()})),
+			"off": List(Entry(engine.OffKeys(), map[string]*Schema{"rule": Text(), "because": Text(), "was": Text()})),
 		}
 	case "facts":
 		return map[string]*Schema{
@@ -122,12 +100,13 @@ func (w *writer) values(name string) map[string]*Schema {
 			"range":   {Type: "array", Items: Text(), MinItems: 2, MaxItems: 2},
 			"tier":    count(), "minutes": Number(nil, nil, 0), "change": OneWord(w.words.Changes...),
 			"ask": Text(), "how": Text(), "tool": Text(), "if_guessed": Text(), "give_or_take": Text(),
-			"from": Text(), "was": Text(), "assume": Text(), "at_least": SomeWord(w.facts()...),
+			"from": Text(), "assume": Text(), "at_least": SomeWord(w.facts()...), "was": Text(),
 		}
 	case "limits":
 		return map[string]*Schema{
-			"limit": plainName(factName), "is": anyQuantity(), "was": anyQuantity(), "means": Text(), "source": sources(),
+			"limit": plainName(factName), "is": anyQuantity(), "means": Text(), "source": sources(),
 			"trust": OneWord(w.words.Trusts...), "kind": OneWord(quantity.KindNames()...),
+			"was": anyQuantity(),
 		}
 	case "methods":
 		return map[string]*Schema{

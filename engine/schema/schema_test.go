@@ -33,9 +33,14 @@ func house(t testing.TB) *engine.Rulebook {
 // compiled are the schemas by name, in a validator that others wrote.
 func compiled(t testing.TB, catalogue schema.Catalogue) map[string]*jsonschema.Schema {
 	t.Helper()
+	return compiledFor(t, house(t), catalogue)
+}
+
+func compiledFor(t testing.TB, book *engine.Rulebook, catalogue schema.Catalogue) map[string]*jsonschema.Schema {
+	t.Helper()
 	out := map[string]*jsonschema.Schema{}
 	c := jsonschema.NewCompiler()
-	for _, named := range schema.Rulebook(house(t), catalogue) {
+	for _, named := range schema.Rulebook(book, catalogue) {
 		text, err := named.Is.Text()
 		if err != nil {
 			t.Fatal(err)
@@ -93,47 +98,6 @@ func houseFiles(t testing.TB) map[string]string {
 	return files
 }
 
-// overlay is a shop's own rules over the house.
-var overlay = map[string]string{
-	"rulebook.yaml": `{title: Ours, edition: 1, over: house, over_edition: "1", narrow: 1.5, steps: [sweep],
-  off: [{rule: new-part-near-price-and-short-stop, because: We leave it to the customer.}]}`,
-	"limits.yaml": `
-- {limit: sleeve_wall_least, is: 1/4 in, was: 5 mm, source: Our own practice}
-- {limit: our_largest_bore, is: 300 mm, means: largest bore that our bar cuts, source: The maker of our bar, trust: strong}`,
-	"facts.yaml": `
-- {fact: crane_lift, means: what the crane lifts, kind: mass, range: [0 kg, 100000 kg], ask: 'What?'}
-- {fact: too_large_for_us, means: too large, kind: yes_no, from: sleeve_bore > limit.our_largest_bore}
-- {fact: sleeve_ratio, from: wall_after_sleeve / finish_bore, was: wall_after_sleeve / sleeve_bore}`,
-	"methods.yaml":   `[{method: bronze_liner, title: Bore over and glue, plain: We glue., groups: [cuts], start: -2}]`,
-	"cautions.yaml":  `[{caution: our-two, danger: warning, for: [cuts], at: [sweep], if: 'true', text: Two people., refs: [{ref: house}]}]`,
-	"rules/own.yaml": `[{rule: we-do-not-weld, for: [welds], effect: rule_out, if: 'true', because: No welder., source: Ours, trust: strong}]`,
-}
-
-func folder(files map[string]string) fs.FS {
-	out := fstest.MapFS{}
-	for name, text := range files {
-		out[name] = &fstest.MapFile{Data: []byte(text)}
-	}
-	return out
-}
-
-func TestTakesAnOverlay(t *testing.T) {
-	all := compiled(t, schema.Catalogue{Sheets: knowledge.Sizes()})
-	functions, err := rules.Functions()
-	if err != nil {
-		t.Fatal(err)
-	}
-	layers := []engine.Layer{{Files: folder(houseFiles(t)), Shown: "rules"}, {Files: folder(overlay), Shown: "ours"}}
-	if _, err := engine.LoadOver(functions, layers...); err != nil {
-		t.Fatal(err)
-	}
-	for name, text := range overlay {
-		if err := all[schemaOf(name)].Validate(seen(t, text)); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-	}
-}
-
 func TestTakesTheHouse(t *testing.T) {
 	all := compiled(t, schema.Catalogue{Sheets: knowledge.Sizes()})
 	for name, text := range houseFiles(t) {
@@ -162,14 +126,8 @@ func TestEveryKeyHasItsPlace(t *testing.T) {
 				t.Errorf("%s: nothing says what may stand under %s", named.File, p.Name)
 			}
 		}
-		want := forms[i].Keys.Names()
-		for _, name := range forms[i].Overlay.Names() {
-			if !slices.Contains(want, name) {
-				want = append(want, name)
-			}
-		}
-		if !slices.Equal(keys, want) {
-			t.Errorf("%s: keys %v, wanted %v", named.File, keys, want)
+		if !slices.Equal(keys, forms[i].Keys.Names()) || !slices.Equal(entry.Required, forms[i].Keys.Needed()) {
+			t.Errorf("%s: keys %v, needed %v", named.File, keys, entry.Required)
 		}
 	}
 }
@@ -206,13 +164,6 @@ func TestRefuses(t *testing.T) {
 		{"rulebook", "{title: T, edition: 1, narrow: 1, fallback: refer, subject: []}", ""},
 		{"rulebook", "{title: T, edition: 1, narrow: 1, fallback: refer, steps: all}", "steps"},
 		{"rulebook", "- title", ""},
-		{"rulebook", "{title: T, edition: 1, over: house, subjects: []}", ""},
-		{"rulebook", "{title: T, edition: 1, over: house, off: [{rule: a}]}", "off/0"},
-		{"rulebook", "{title: T, edition: 1, over_edition: 1}", ""},
-		{"limits", "[{limit: a, is: 5 mm, was: 4 furlong, source: c}]", "0/was"},
-		{"limits", "[{limit: a, is: 5 mm, was: 4 mm}]", "0"},
-		{"facts", "[{fact: a, from: b, was: c, ask: d}]", "0"},
-		{"facts", "[{fact: a, was: c}]", "0"},
 		{"facts", "fact: a", ""},
 		{"facts", "[{fact: a, means: b}]", "0"},
 		{"facts", "[{fact: A b, means: b, kind: yes_no}]", "0/fact"},
@@ -272,13 +223,16 @@ func TestAgreesWithTheLoader(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	below := engine.Layer{Files: folder(files), Shown: "rules"}
+	whole := fstest.MapFS{}
+	for name, text := range files {
+		whole[name] = &fstest.MapFile{Data: []byte(text)}
+	}
 	refused, caught := 0, 0
-	spoil := func(files map[string]string, name string, about int, load func(tree fs.FS) error) {
-		tree := maps.Clone(files)
-		for _, m := range spoiled(t, files[name], about) {
-			tree[name] = m.text
-			err := load(folder(tree))
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		tree := maps.Clone(whole)
+		for _, m := range spoiled(t, files[name]) {
+			tree[name] = &fstest.MapFile{Data: []byte(m.text)}
+			_, err := engine.Load(tree, "rules", functions)
 			fault := all[schemaOf(name)].Validate(seen(t, m.text))
 			switch {
 			case err == nil && fault != nil:
@@ -289,18 +243,6 @@ func TestAgreesWithTheLoader(t *testing.T) {
 				}
 			}
 		}
-	}
-	for _, name := range slices.Sorted(maps.Keys(files)) {
-		spoil(files, name, 4, func(tree fs.FS) error {
-			_, err := engine.Load(tree, "rules", functions)
-			return err
-		})
-	}
-	for _, name := range slices.Sorted(maps.Keys(overlay)) {
-		spoil(overlay, name, 10, func(tree fs.FS) error {
-			_, err := engine.LoadOver(functions, below, engine.Layer{Files: tree, Shown: "ours"})
-			return err
-		})
 	}
 	t.Logf("the schema sees %d of %d", caught, refused)
 	if caught*3 < refused*2 {
@@ -319,8 +261,11 @@ func values(n *yaml.Node) int {
 
 type spoil struct{ how, text string }
 
-// spoiled writes a document with one value or key changed, in about so many ways.
-func spoiled(t testing.TB, text string, about int) []spoil {
+// about is how many times each file is spoiled.
+const about = 4
+
+// spoiled writes a document with one value or key changed, in many ways.
+func spoiled(t testing.TB, text string) []spoil {
 	t.Helper()
 	var root yaml.Node
 	if err := yaml.Unmarshal([]byte(text), &root); err != nil {

@@ -12,6 +12,8 @@ type Offer struct {
 	Total      *Total      `json:"total"`
 	WhyNoTotal []string    `json:"why_no_total"`
 	Bores      []BorePrice `json:"bores"`
+	// Draws is how often every price was drawn.
+	Draws int `json:"draws"`
 	// Weak names what the spread leaves out, in words for a person.
 	Weak []string `json:"weak"`
 }
@@ -30,10 +32,13 @@ type RatesNamed struct {
 // Total is what all bores come to together. Items of the whole job (travel,
 // permit, report) and of a line of bores (the first set-up) are in it once.
 type Total struct {
-	Price    Spread        `json:"price"`
-	Hours    Spread        `json:"hours"`
-	Downtime Spread        `json:"downtime"`
-	Drivers  []SpreadShare `json:"drivers"`
+	Price    Spread `json:"price"`
+	Hours    Spread `json:"hours"`
+	Downtime Spread `json:"downtime"`
+	// DowntimeAllowed is the least that any of the bores allows; see MethodPrice.
+	DowntimeAllowed *float64      `json:"downtime_allowed"`
+	OverAllowed     bool          `json:"over_allowed"`
+	Drivers         []SpreadShare `json:"drivers"`
 }
 
 // BorePrice is one bore by every method.
@@ -62,7 +67,7 @@ type MethodPrice struct {
 	Price   Spread `json:"price"`
 	Hours   Spread `json:"hours"` // of people at work: two people for an hour are two
 	// Downtime is the calendar while the machine stands, nights and waiting
-	// included.
+	// included; of what bores share, the part of this one.
 	Downtime Spread `json:"downtime"`
 	// DowntimeAllowed is what the job says that the machine may stand; nil: nothing.
 	DowntimeAllowed *float64 `json:"downtime_allowed"`
@@ -73,6 +78,8 @@ type MethodPrice struct {
 	DowntimeCost     *Spread `json:"downtime_cost"`
 	PriceAndDowntime *Spread `json:"price_and_downtime"`
 	Lines            []Line  `json:"lines"`
+	// Opinions counts the lines that rest on opinion without a published source.
+	Opinions int `json:"opinions"`
 	// Drivers are the lines with the largest shares of the spread of the price,
 	// the largest first.
 	Drivers []SpreadShare `json:"drivers"`

@@ -23,8 +23,8 @@ func waiting(name string, e Estimate) Line {
 }
 
 func sumOf(lines ...Line) *Sum {
-	s := NewSum(aRates(), Purse{})
-	s.Add("a bore", lines)
+	s := NewSum(aRates())
+	s.Add("a bore", lines, Purse{})
 	return s
 }
 
@@ -103,9 +103,9 @@ func TestSharedLines(t *testing.T) {
 	rates := aRates()
 	travel := Item{Name: "travel", Sort: Labour, Rate: "field", Crew: 1, Each: Estimate{2, 4, 8}}
 	part := rates.Line(travel, Count{Number: 0.25, SharedBy: 4, Group: "job"})
-	whole := NewSum(rates, Purse{})
+	whole, purse := NewSum(rates), Purse{}
 	for _, bore := range []string{"a", "b", "c", "d"} {
-		whole.Add(bore, []Line{part})
+		whole.Add(bore, []Line{part}, purse)
 	}
 	once := sumOf(rates.Line(travel, Count{Number: 1, SharedBy: 1, Group: "job"})).Price()
 	if got := whole.Price(); math.Abs(got.P80-once.P80) > 1e-9 || math.Abs(got.SD-once.SD) > 1e-9 {
@@ -118,10 +118,10 @@ func TestSharedLines(t *testing.T) {
 
 // TestWaitingSideBySide: two bores cool at the same time, and their work adds up.
 func TestWaitingSideBySide(t *testing.T) {
-	s := NewSum(aRates(), Purse{})
+	s, purse := NewSum(aRates()), Purse{}
 	exactly := func(h float64) Estimate { return Estimate{h, h, h} }
-	s.Add("a", []Line{work("weld", exactly(3)), waiting("cool", exactly(8))})
-	s.Add("b", []Line{work("weld", exactly(3)), waiting("cool", exactly(5)), waiting("hold", exactly(16))})
+	s.Add("a", []Line{work("weld", exactly(3)), waiting("cool", exactly(8))}, purse)
+	s.Add("b", []Line{work("weld", exactly(3)), waiting("cool", exactly(5)), waiting("hold", exactly(16))}, purse)
 	if got := s.Downtime().P50; got != 3+3+8+16 {
 		t.Errorf("the machine stands %g h, want 30", got)
 	}

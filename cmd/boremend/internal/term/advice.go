@@ -34,7 +34,7 @@ func Advice(h Header, bores []engine.Advice) *Page {
 		why(p, h, a)
 		whyNot(p, a)
 		demands(p, h, a)
-		cautions(p, a)
+		cautions(p, h, a)
 		missing(p, a)
 	}
 	footer(p, h)
@@ -175,7 +175,7 @@ func why(p *Page, h Header, a engine.Advice) {
 	leans := 0
 	for _, r := range reasonsOf(a, a.Chosen.Method) {
 		if r.Effect == "lean" && r.Outcome == "holds" {
-			p.Item(signed(r.Points), said(r)+" ["+r.Rule+h.owner(r.Of)+"]")
+			p.Item(signed(r.Points), said(r)+" ["+r.Rule+h.owner(r.Of)+limitsOf(r)+"]")
 			leans++
 		}
 	}
@@ -251,13 +251,13 @@ func demands(p *Page, h Header, a engine.Advice) {
 		p.Heading("What must also be done")
 	}
 	for _, r := range must {
-		p.Item("-", said(r)+" ["+r.Rule+h.owner(r.Of)+"]")
+		p.Item("-", said(r)+" ["+r.Rule+h.owner(r.Of)+limitsOf(r)+"]")
 	}
 	if len(maybe) > 0 {
 		p.Heading("What may have to be done")
 	}
 	for _, r := range maybe {
-		p.Item("-", "Not known yet whether this applies: "+r.Text+" ["+r.Rule+h.owner(r.Of)+"]")
+		p.Item("-", "Not known yet whether this applies: "+r.Text+" ["+r.Rule+h.owner(r.Of)+limitsOf(r)+"]")
 	}
 }
 
@@ -265,7 +265,7 @@ var dangerWords = map[string]string{"danger": "DANGER", "warning": "WARNING", "n
 
 // cautions lists the warnings, the gravest first. Those that depend on how the
 // work is done are named only; the sheets show them at their step.
-func cautions(p *Page, a engine.Advice) {
+func cautions(p *Page, h Header, a engine.Advice) {
 	p.Heading("Cautions")
 	var atStep []string
 	for _, c := range a.Cautions {
@@ -273,7 +273,7 @@ func cautions(p *Page, a engine.Advice) {
 			atStep = append(atStep, "if "+c.SaidIf+" ("+c.Caution+")")
 			continue
 		}
-		p.Item("!", cautionText(c))
+		p.Item("!", cautionText(c, h.owner(c.Of)))
 	}
 	if len(atStep) > 0 {
 		p.Para("At their step there are further cautions: " + strings.Join(atStep, "; ") + ".")
@@ -283,7 +283,7 @@ func cautions(p *Page, a engine.Advice) {
 
 // cautionText writes a warning out; one that hangs on how the work is done says
 // when it applies.
-func cautionText(c engine.CautionShown) string {
+func cautionText(c engine.CautionShown, owner string) string {
 	text := c.Text
 	if c.SaidIf != "" {
 		text = "If " + c.SaidIf + ": " + text
@@ -291,7 +291,7 @@ func cautionText(c engine.CautionShown) string {
 	if c.UntilKnown {
 		text = "As long as nobody knows better: " + text
 	}
-	return dangerWords[c.Danger] + " " + text + " [" + c.Caution + "]"
+	return dangerWords[c.Danger] + " " + text + " [" + c.Caution + owner + "]"
 }
 
 // missing says what is not known, what was assumed and what could not be checked.
@@ -324,6 +324,15 @@ func (h Header) owner(of string) string {
 		return ""
 	}
 	return ", " + of
+}
+
+// limitsOf says whose limits a rule reads, where an overlay has changed them.
+func limitsOf(r engine.Reason) string {
+	text := ""
+	for _, l := range r.Replaced {
+		text += ", " + plain(l.Limit) + " of " + l.Of
+	}
+	return text
 }
 
 func footer(p *Page, h Header) {

@@ -2,6 +2,7 @@ package term
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"boremend/engine"
@@ -20,17 +21,36 @@ func Check(b *engine.Rulebook, c audit.Checked, below int, units quantity.System
 	if below > 0 {
 		p.Para(fmt.Sprintf("What lies under it has %s of its own, which --all shows.", counted(below, "finding")))
 	}
-	for i, f := range c.Findings {
-		if i == 0 || f.Kind != c.Findings[i-1].Kind || f.Severity != c.Findings[i-1].Severity {
-			p.Heading(strings.ToUpper(f.Severity.String()) + ": " + kindTitle(f.Kind))
+	for rest := c.Findings; len(rest) > 0; {
+		first, n := rest[0], 1
+		for n < len(rest) && rest[n].Kind == first.Kind && rest[n].Severity == first.Severity {
+			n++
 		}
-		p.Item("-", f.What+" "+f.Name+": "+f.Says)
-		p.Detail(place(f.About))
+		p.Heading(strings.ToUpper(first.Severity.String()) + ": " + kindTitles[first.Kind])
+		findings(p, rest[:n])
+		rest = rest[n:]
+	}
+	return p
+}
+
+// findings lays out findings of one kind: what each speaks of, why, where, and a
+// joint that shows it. A reason that all share is given once.
+func findings(p *Page, list []audit.Finding) {
+	shared := len(list) > 1 && !slices.ContainsFunc(list, func(f audit.Finding) bool { return f.Says != list[0].Says })
+	if shared {
+		p.Para("Each: " + list[0].Says)
+	}
+	for _, f := range list {
+		if shared {
+			p.Item("-", f.What+" "+f.Name+", "+place(f.About))
+		} else {
+			p.Item("-", f.What+" "+f.Name+": "+f.Says)
+			p.Detail(place(f.About))
+		}
 		if len(f.Witness) > 0 {
 			p.Detail("Seen at a joint with " + joint(f.Witness) + ".")
 		}
 	}
-	return p
 }
 
 func mistakes(n int) string {
@@ -68,14 +88,7 @@ func joint(witness []audit.Shown) string {
 	return strings.Join(facts, ", ")
 }
 
-// kindTitle says in words what kind of finding a name stands for.
-func kindTitle(kind string) string {
-	if title, ok := kindTitles[kind]; ok {
-		return title
-	}
-	return plain(kind)
-}
-
+// kindTitles say in words what kind of finding a name stands for.
 var kindTitles = map[string]string{
 	"never_holds":        "can never hold",
 	"fixed_comparison":   "comparisons that always come out the same",

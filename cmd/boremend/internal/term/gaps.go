@@ -70,7 +70,7 @@ func shareOf(share, err float64) string {
 }
 
 // gapSaid names what is responsible for a group.
-func gapSaid(kind string, g audit.Gap) string {
+func gapSaid(kind string, g audit.GapGroup) string {
 	switch {
 	case kind == audit.Tie:
 		return strings.Join(g.Methods, " = ")
@@ -82,7 +82,7 @@ func gapSaid(kind string, g audit.Gap) string {
 	return strings.Join(g.Rules, ", ")
 }
 
-func gapExample(p *Page, kind string, g audit.Gap) {
+func gapExample(p *Page, kind string, g audit.GapGroup) {
 	rest := "Nothing else is known."
 	if kind == audit.AllOpen {
 		rest = "All else is known, at its most ordinary value."
@@ -114,7 +114,7 @@ func factsAt(facts []audit.FactAt, ordinaries bool) string {
 		parts = append(parts, strings.Join(special, ", "))
 	}
 	if len(ordinary) > 0 && ordinaries {
-		parts = append(parts, "as usual "+strings.Join(ordinary, ", "))
+		parts = append(parts, "also known, and ordinary: "+strings.Join(ordinary, ", "))
 	}
 	if len(parts) == 0 {
 		return "whatever is found."

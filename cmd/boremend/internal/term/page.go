@@ -3,6 +3,11 @@
 // neither decides nor computes.
 package term
 
+import (
+	"strings"
+	"unicode"
+)
+
 // Page is an answer as a list of blocks, from which every form is written.
 type Page struct{ blocks []block }
 
@@ -29,7 +34,26 @@ type block struct {
 	rows  [][]string
 }
 
-func (p *Page) add(b block) { p.blocks = append(p.blocks, b) }
+func (p *Page) add(b block) {
+	b.label, b.text = harmless(b.label), harmless(b.text)
+	for _, row := range b.rows {
+		for i := range row {
+			row[i] = harmless(row[i])
+		}
+	}
+	p.blocks = append(p.blocks, b)
+}
+
+// harmless takes out what would steer a terminal or turn the direction of
+// reading: texts come from files that anybody may have written.
+func harmless(text string) string {
+	return strings.Map(func(r rune) rune {
+		if r != '\n' && r != '\t' && (unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r)) {
+			return unicode.ReplacementChar
+		}
+		return r
+	}, text)
+}
 
 // Title begins a page or a bore.
 func (p *Page) Title(text string) { p.add(block{kind: title, text: text}) }

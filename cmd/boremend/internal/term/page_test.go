@@ -110,3 +110,20 @@ A paragraph.
 		t.Error(diff)
 	}
 }
+
+// TestHarmless keeps texts from files from steering the terminal.
+func TestHarmless(t *testing.T) {
+	p := &Page{}
+	p.Title("ear \x1b[31mred\x07")
+	p.Item("\x1b[2J", "turned \u202eround\u2066")
+	p.Table([]string{"a"}, [][]string{{"cell\x1b]0;title\x9c"}})
+	text, err := p.Text(80, false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for form, got := range map[string]string{"text": text, "Markdown": p.Markdown()} {
+		if strings.ContainsAny(got, "\x1b\x07\u009c\u202e\u2066") {
+			t.Errorf("%s: %q", form, got)
+		}
+	}
+}

@@ -2,9 +2,7 @@ package term
 
 import (
 	"fmt"
-	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"boremend/engine/quantity"
@@ -49,7 +47,7 @@ func (w pricing) job(h Header) {
 	}
 	t := w.Total
 	w.Labelled("Price:", w.halfAndMost(t.Price)+".")
-	w.Labelled("Down:", w.halfAndMost(t.Downtime)+".")
+	w.Labelled("Down:", w.halfAndMost(t.Downtime)+allowed(t.DowntimeAllowed, t.OverAllowed)+".")
 	w.Labelled("Most:", mostOf(t.Drivers, len(w.Bores)))
 }
 
@@ -62,7 +60,7 @@ func (w pricing) bore(h Header, b price.BorePrice) {
 		m := b.Methods[0]
 		w.Labelled("Do:", m.Title+withConditions(m.Verdict)+".")
 		w.Labelled("Price:", w.halfAndMost(m.Price)+".")
-		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m)+".")
+		w.Labelled("Down:", w.halfAndMost(m.Downtime)+allowed(m.DowntimeAllowed, m.OverAllowed)+".")
 		w.Labelled("Most:", mostOf(m.Drivers, 1))
 		if len(m.Widened) > 0 {
 			w.Labelled("Wide:", "Ranges are wide while "+names(m.Widened)+be(m.Widened)+" not known.")
@@ -98,18 +96,17 @@ func (w pricing) halfAndMost(s price.Spread) string {
 	return "in half of all cases at most " + w.figure(s.P50, s.Unit) + ", in four of five at most " + w.figure(s.P80, s.Unit)
 }
 
-func allowed(m price.MethodPrice) string {
+func allowed(most *float64, over bool) string {
 	switch {
-	case m.DowntimeAllowed == nil:
+	case most == nil:
 		return ""
-	case m.OverAllowed:
-		return "; LONGER than the " + hours(*m.DowntimeAllowed) + " h that the machine may stand"
+	case over:
+		return "; LONGER than the " + hours(*most) + " h that the machine may stand"
 	}
-	return "; it may stand " + hours(*m.DowntimeAllowed) + " h"
+	return "; it may stand " + hours(*most) + " h"
 }
 
-// mostOf names what makes most of the spread; of a job with
-// several bores, at which.
+// mostOf names what makes most of the spread; of a job with several bores, at which.
 func mostOf(drivers []price.SpreadShare, bores int) string {
 	if len(drivers) == 0 {
 		return "of the spread: none, every figure is exact."
@@ -233,98 +230,6 @@ func (w pricing) newPart(h Header, b price.BorePrice) {
 	}
 }
 
-// lines lists the items of one method.
-func (w pricing) lines(b price.BorePrice, method string) {
-	i := slices.IndexFunc(b.Methods, func(m price.MethodPrice) bool {
-		return m.Method == method || method == "" && m.Advised
-	})
-	if i < 0 {
-		if method != "" {
-			w.Heading("Line by line")
-			w.Para("There is no price for " + plain(method) + ": see above.")
-		}
-		return
-	}
-	m := b.Methods[i]
-	w.Heading("Line by line: " + m.Title)
-	w.Para("Hours, amounts and costs (" + w.Currency + ") as low / likely / high.")
-	rows := make([][]string, len(m.Lines))
-	for i, l := range m.Lines {
-		rows[i] = []string{plain(l.Step), w.takes(l), costs(l), w.what(l)}
-	}
-	rows = append(rows,
-		[]string{"SUM", three(m.Hours.Estimate, hours) + " h", three(m.Price.Estimate, whole), "If all went well at once, as usual, or badly at once"},
-		[]string{"STANDS", three(m.Downtime.Estimate, hours) + " h", "", "Calendar of the machine, nights and waiting included"})
-	w.Table([]string{"step", "takes", "costs", "what"}, rows)
-	for _, note := range m.Notes {
-		w.Item("!", note)
-	}
-	if len(w.Bores) > 1 {
-		w.Para("What goes by the visit or by the axis is shared in equal parts by the bores that need it, each done as advised.")
-	}
-	w.sure(m)
-}
-
-// takes is how long or how much.
-func (w pricing) takes(l price.Line) string {
-	if l.Sort == price.Material {
-		return w.three(*l.Amount, l.AmountUnit)
-	}
-	return w.three(*l.Hours, "h")
-}
-
-func costs(l price.Line) string {
-	if l.Sort == price.Waiting {
-		return "waiting"
-	}
-	return three(l.Cost, whole)
-}
-
-// what says what a line is, what it goes by and who is paid for it.
-func (w pricing) what(l price.Line) string {
-	text := capital(l.Means)
-	switch {
-	case l.Wide:
-		text += "; WIDE: " + plain(l.From)
-	case l.Unit != "":
-		text += "; " + w.amountOf(l.Count, l.Unit) + " by the " + l.From
-	case l.SharedBy > 1:
-		text += "; shared by " + strconv.Itoa(l.SharedBy) + " bores"
-	case l.Count != 1:
-		text += "; " + number(l.Count) + " by the " + l.From
-	}
-	if l.Crew > 1 {
-		text += "; " + number(l.Crew) + " people"
-	}
-	return text
-}
-
-// sure tells how far the figures can be trusted.
-func (w pricing) sure(m price.MethodPrice) {
-	w.Heading("How sure")
-	for _, d := range m.Drivers[:min(6, len(m.Drivers))] {
-		w.Item("-", partOf(d.Share)+" of the spread: "+d.Means)
-	}
-	w.Para(fmt.Sprintf("The 50 %% and 80 %% figures come from %d draws of all items. The normal approximation gives %s and %s.",
-		price.Draws, amount(m.Price.NormalP50), w.figure(m.Price.NormalP80, m.Price.Unit)))
-	sources, opinions := map[string]bool{}, 0
-	var named []string
-	for _, l := range m.Lines {
-		if l.Trust == "opinion" {
-			opinions++
-			continue
-		}
-		if !sources[l.Source] {
-			sources[l.Source] = true
-			named = append(named, plain(l.Item)+": "+l.Source)
-		}
-	}
-	w.Para(fmt.Sprintf("%d of %d items are opinion without a published source.", opinions, len(m.Lines)))
-	for _, text := range named {
-		w.Item("-", capital(text))
-	}
-}
-
 // about names the rates and what no figure holds.
 func (w pricing) about(h Header) {
 	w.Heading("Mind")
@@ -349,87 +254,4 @@ func Counts(names []string, means map[string]string) *Page {
 	}
 	p.Table([]string{"per", "what is counted"}, rows)
 	return p
-}
-
-// figure is an amount or hours with their unit.
-func (w pricing) figure(v float64, unit string) string {
-	if unit == w.Currency {
-		return amount(v) + " " + unit
-	}
-	return hours(v) + " " + unit
-}
-
-// amount of money: whole from a hundred on.
-func amount(v float64) string {
-	if math.Abs(v) >= 100 || v == math.Trunc(v) {
-		return strconv.FormatFloat(math.Round(v), 'f', 0, 64)
-	}
-	return strconv.FormatFloat(v, 'f', 2, 64)
-}
-
-// whole amounts of money, for columns.
-func whole(v float64) string { return strconv.FormatFloat(math.Round(v), 'f', 0, 64) }
-
-// hours: tenths below a hundred.
-func hours(v float64) string {
-	if math.Abs(v) >= 100 {
-		return strconv.FormatFloat(math.Round(v), 'f', 0, 64)
-	}
-	return trimmed(v, 1)
-}
-
-// short numbers: tenths, and hundredths below one.
-func short(v float64) string {
-	if math.Abs(v) < 1 {
-		return trimmed(v, 2)
-	}
-	return hours(v)
-}
-
-// number with two decimals at most, and small ones with two digits.
-func number(v float64) string {
-	if v != 0 && math.Abs(v) < 0.1 {
-		return strconv.FormatFloat(v, 'g', 2, 64)
-	}
-	return trimmed(v, 2)
-}
-
-func trimmed(v float64, decimals int) string {
-	text := strconv.FormatFloat(v, 'f', decimals, 64)
-	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".")
-}
-
-func partOf(share float64) string {
-	return strconv.FormatFloat(math.Round(100*share), 'f', 0, 64) + "%"
-}
-
-// three writes low, likely and high.
-func three(e price.Estimate, show func(float64) string) string {
-	if e.Low == e.High {
-		return show(e.Low)
-	}
-	return show(e.Low) + " / " + show(e.Likely) + " / " + show(e.High)
-}
-
-// three writes an estimate of hours or of a material in the units of the reader.
-func (w pricing) three(e price.Estimate, unit string) string {
-	factor, shown := w.inUnits(unit)
-	return three(e.Times(factor), short) + " " + shown
-}
-
-func (w pricing) amountOf(v float64, unit string) string {
-	factor, shown := w.inUnits(unit)
-	return short(v*factor) + " " + shown
-}
-
-// inUnits turns kilograms and cubic metres into what readers of inches buy by.
-func (w pricing) inUnits(unit string) (factor float64, shown string) {
-	for _, pair := range [][2]string{{"kg", "lb"}, {"m3", "ft3"}} {
-		metric, ok := quantity.FromUnit(1, pair[0])
-		inch, also := quantity.FromUnit(1, pair[1])
-		if w.units == quantity.Inch && unit == pair[0] && ok && also {
-			return metric.Value / inch.Value, pair[1]
-		}
-	}
-	return 1, unit
 }

@@ -79,20 +79,45 @@ func replayedBore(p *Page, r explain.Replay) {
 	if len(r.Methods) > 0 {
 		sideBySide(p, r.Methods)
 	}
-	exchanged(p, "Demands", r.Demands)
-	exchanged(p, "Cautions", r.Cautions)
+	exchanged(p, r.Demands)
+	cautionsExchanged(p, r.Cautions)
 	follows(p, r.Worked)
 }
 
-func exchanged(p *Page, title string, e explain.Exchanged) {
+// exchanged lists the demands that came, and those that went.
+func exchanged(p *Page, e explain.Exchanged) {
+	for _, part := range []struct {
+		title string
+		said  []explain.Said
+	}{{"What must now also be done", e.Added}, {"What need not be done any more", e.Gone}} {
+		if len(part.said) > 0 {
+			p.Heading(part.title)
+		}
+		for _, s := range part.said {
+			p.Item("-", s.Text+" ["+s.Name+"]")
+		}
+	}
+}
+
+// cautionsExchanged names the warnings that came and went; they stand written out
+// in the advice.
+func cautionsExchanged(p *Page, e explain.Exchanged) {
 	if len(e.Added)+len(e.Gone) == 0 {
 		return
 	}
-	p.Heading(title)
-	for _, name := range e.Added {
-		p.Item("+", name+" is new.")
+	p.Heading("Cautions")
+	if len(e.Added) > 0 {
+		p.Item("-", "New: "+saidNames(e.Added)+".")
 	}
-	for _, name := range e.Gone {
-		p.Item("-", name+" is gone.")
+	if len(e.Gone) > 0 {
+		p.Item("-", "Gone: "+saidNames(e.Gone)+".")
 	}
+}
+
+func saidNames(said []explain.Said) string {
+	names := make([]string, len(said))
+	for i, s := range said {
+		names[i] = s.Name
+	}
+	return strings.Join(names, ", ")
 }

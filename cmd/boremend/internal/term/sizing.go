@@ -86,7 +86,7 @@ func byStep(p *Page, s Sized) {
 				again = append(again, c.Caution)
 			default:
 				written[c.Caution] = true
-				p.Item("!", strings.ToUpper(step)+": "+cautionText(c))
+				p.Item("!", strings.ToUpper(step)+": "+cautionText(c, ""))
 			}
 		}
 		if len(again) > 0 {
