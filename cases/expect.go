@@ -60,10 +60,7 @@ var verdicts = []string{engine.Go.String(), engine.Conditional.String(), engine.
 func (r *reader) expect(n *yaml.Node) *Expect {
 	fields, _ := r.Entry(n, expectKeys)
 	methods := r.book.MethodNames()
-	rules, cautions := r.book.RuleNames(), r.book.CautionNames()
-	for _, off := range r.book.Off { // a case of the rulebook below may expect it
-		rules, cautions = append(rules, off.Rule), append(cautions, off.Rule)
-	}
+	rules, cautions := expectable(r.book)
 	e := &Expect{
 		Advice: r.known(fields["advice"], methods), MayStand: r.known(fields["may_stand"], methods),
 		NoGo: r.known(fields["no_go"], methods), NotAdvised: r.known(fields["not_advised"], methods),
@@ -86,6 +83,16 @@ func (r *reader) expect(n *yaml.Node) *Expect {
 		}
 	}
 	return e
+}
+
+// expectable lists the rules and cautions of which something can be expected:
+// those switched off as well, because a case of the rulebook below may name them.
+func expectable(book *engine.Rulebook) (rules, cautions []string) {
+	rules, cautions = book.RuleNames(), book.CautionNames()
+	for _, off := range book.Off {
+		rules, cautions = append(rules, off.Rule), append(cautions, off.Rule)
+	}
+	return rules, cautions
 }
 
 // known reads a list of names that the rulebook has.

@@ -90,9 +90,9 @@ func unitsNeeded() *schema.Schema {
 }
 
 func expectSchema(book *engine.Rulebook) *schema.Schema {
+	ruleNames, cautionNames := expectable(book)
 	methods := schema.List(schema.OneWord(book.MethodNames()...))
-	cautions := schema.List(schema.OneWord(book.CautionNames()...))
-	rules := schema.List(schema.OneWord(book.RuleNames()...))
+	rules, cautions := schema.List(schema.OneWord(ruleNames...)), schema.List(schema.OneWord(cautionNames...))
 	byMethod := func(is *schema.Schema) *schema.Schema { return byName(book.MethodNames(), is) }
 	points := schema.Number(nil, nil, 0)
 	return schema.Entry(expectKeys, map[string]*schema.Schema{

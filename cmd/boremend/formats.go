@@ -183,11 +183,20 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                {signatures}, {working}, {page_break}]}], files}. Texts are as printed; an
                empty cell is there to be written in. files are those written: none with
                --format json, unless --out names a folder.
+  batch SOURCE --to jsonl  a line for each bore: {job, rulebook, bore, advice and missing
+               (as advise), demands [rule], cautions [{caution}], place {file, line}}, or
+               errors [{file, line, column, says, remedy}] and no advice. With --quick
+               there is no missing, and nothing in advice says provisional or touchy.
+               Its CSV has the columns job, bore, advice, method, verdict, points,
+               runner_up, lead, narrow, provisional, touchy, missing, demands, cautions,
+               error, place, rulebook. touchy names the facts, or says no, or that it
+               is not settled. place is the file and the line of the bore in it.
   calc NAME    {calculation, title, sources, validity, inputs {name: {value, unit}},
                outputs, lines [{symbol, means, formula, numbers, value, unit, source}],
                warnings}. value is a number, a word, or an array for a list.
   calc --list  {calculations: [{calculation, title, validity, sources, inputs [{name,
                kind, unit, means, list, choices, default}], outputs}]}
+  rulebook schema  the JSON Schema itself; with --write {rulebook, schemas: [{file, for}]}
   rulebook check  {rulebook, facts, limits, methods, rules, cautions, findings [{kind,
                severity: wrong|doubtful|note, what: rule|fact|limit|method|caution|group,
                name, file, line, column, others [rule], says, witness [{fact, value,
