@@ -87,7 +87,7 @@ func (s sizer) paperBore(bore cases.Bore) paper.Bore {
 	for _, r := range bore.Readings {
 		out.Readings = append(out.Readings, paper.Reading{DepthMM: r.DepthMM, ClockDeg: r.ClockDeg, DiameterMM: r.DiameterMM, RadiusMM: r.RadiusMM})
 	}
-	drawings, err := figures.Drawings(figures.Bore{Method: out.Sized.Method, Facts: out.Advice.Facts, Sheets: out.Sized.Sheets, Readings: bore.Readings, Units: s.units})
+	drawings, err := figures.Drawings(figures.Bore{Method: out.Sized.Method, Facts: out.Advice.Facts, Sheets: out.Sized.Sheets, Readings: bore.Readings, AsBored: out.Cut != nil, SleeveMaterial: s.sleeve, Units: s.units})
 	if out.Drawings = drawings; err != nil {
 		out.Undrawn = err.Error()
 	}

@@ -2,6 +2,7 @@ package draw
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine/quantity"
 )
@@ -69,37 +70,34 @@ type buildView struct {
 }
 
 func (v *buildView) metal() {
-	ear := box(0, 0, stripWide, stripMetal)
-	v.hatch(ear, 45, 3)
+	left, right := wavy(at(0, stripMetal), at(0, 0)), wavy(at(stripWide, 0), at(stripWide, stripMetal))
+	top := wavy(at(stripWide, stripMetal), at(0, stripMetal))
+	v.hatch(polyline(true, slices.Concat(left, right, top)...), 45, 3)
+	v.draw(narrow, polyline(false, slices.Concat(right, top, left)...), wave(at(0, 0), at(0, v.fill)), wave(at(stripWide, 0), at(stripWide, v.fill)))
 	v.segment(outline, at(0, 0), at(stripWide, 0))
-	v.draw(narrow, wave(at(0, stripMetal), at(stripWide, stripMetal)), wave(at(0, v.fill), at(0, stripMetal)), wave(at(stripWide, v.fill), at(stripWide, stripMetal)))
 }
 
-// beads draws the surfaces of the layers, each a row of bead backs. The last layer
-// is levelled to the bore as filled.
+// beads draws the surfaces of the layers, each a row of bead backs, spread evenly
+// over what is built up.
 func (v *buildView) beads() {
-	if v.Layers < 1 || !v.LayerHeight.Known || !v.BeadPitch.Known {
+	if v.Layers < 1 || !v.BeadPitch.Known {
 		return
 	}
-	high, wide := v.LayerHeight.MM*v.scale.of, v.BeadPitch.MM*v.scale.of
-	if high < 0.5 || wide < 1 {
+	high, wide := -v.fill/float64(v.Layers), v.BeadPitch.MM*v.scale.of
+	if high < 0.8 || wide < 1 {
 		return // too fine to be told apart; the notes give the numbers
 	}
+	back := min(0.5*high, 0.25*wide)
 	for layer := 1; layer <= v.Layers; layer++ {
-		y := max(-float64(layer)*high, v.fill)
+		y := -float64(layer) * high
 		// Each layer starts half a bead further, as a welder sets it.
-		shift := float64(layer%2) * wide / 2
-		back := min(0.3*high, 0.2*wide)
 		p := polyline(false, at(0, y))
-		for x := -shift; x < stripWide; x += wide {
-			from, to := max(x, 0), min(x+wide, stripWide)
-			if to > from {
-				p.QuadTo((from+to)/2, y-back, to, y)
+		for x := -float64(layer%2) * wide / 2; x < stripWide; x += wide {
+			if from, to := max(x, 0), min(x+wide, stripWide); to > from {
+				p.QuadTo((from+to)/2, y-back*(to-from)/wide, to, y)
 			}
 		}
-		if y > v.fill || layer == v.Layers {
-			v.draw(narrow, p)
-		}
+		v.draw(narrow, p)
 	}
 }
 
@@ -117,6 +115,7 @@ func (v *buildView) depths() []label {
 func (v *buildView) names() []label {
 	return []label{
 		{lines: []string{"ear"}, target: at(stripWide-6, stripMetal*0.6), inside: true},
+		{lines: []string{"weld"}, target: at(stripWide-9, v.finish/2), inside: true},
 		{lines: []string{"cut before welding", "Ø " + v.PreBore.text(v.Units)}, target: at(stripWide-3, 0)},
 		{lines: []string{"bored back to", "Ø " + v.FinishBore.text(v.Units)}, target: at(stripWide-6, v.finish)},
 		{lines: []string{"filled to", "Ø " + v.Filled.text(v.Units)}, target: at(stripWide-3, v.fill)},
@@ -132,7 +131,7 @@ func (v *buildView) below() {
 		}
 		beads += "."
 	}
-	v.foot(v.scale, v.Units, 0, beads, "A piece of the wall, cut along the axis; the bore lies below. Diameters are of the bore, not of this piece. Backs of the beads are a sketch.")
+	v.foot(v.scale, v.Units, 0, beads, "A piece of the wall, cut along the axis; the bore lies below. Diameters are of the bore, not of this piece. Layers are drawn evenly, and the backs of the beads are a sketch.")
 }
 
 func (v *buildView) words() string {

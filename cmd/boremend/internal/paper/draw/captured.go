@@ -170,6 +170,9 @@ func (v *capturedView) nearestScrew() point {
 
 func (v *capturedView) below() {
 	var notes []string
+	if v.Needed > v.Screws.Count {
+		notes = append(notes, fmt.Sprintf("NOT ENOUGH: %d screws are needed for the safety wanted, and %d are drawn.", v.Needed, v.Screws.Count))
+	}
 	if v.Load == LoadNotRecorded {
 		notes = append(notes, "Where the load pushes was not recorded: drawn as if it came from both sides.")
 	}

@@ -75,11 +75,19 @@ func FontFace(drawings ...Drawing) (string, error) {
 	return fontFaceOf(used)
 }
 
+// held is a blank at which no line may break, as between a number and its unit. On
+// the sheet it is a blank like any other.
+const held = '\u00a0'
+
+func plainBlanks(text string) string { return strings.ReplaceAll(text, string(held), " ") }
+
 // oneLine makes text fit to be set as one line: blanks for breaks and tabs, and
 // nothing that cannot be seen.
 func oneLine(text string) string {
 	seen := strings.Map(func(r rune) rune {
 		switch {
+		case r == held:
+			return r
 		case unicode.IsSpace(r):
 			return ' '
 		case !unicode.IsPrint(r):
@@ -87,5 +95,5 @@ func oneLine(text string) string {
 		}
 		return r
 	}, strings.ToValidUTF8(text, "?"))
-	return strings.Join(strings.Fields(seen), " ")
+	return strings.Join(strings.FieldsFunc(seen, func(r rune) bool { return r == ' ' }), " ")
 }

@@ -152,6 +152,6 @@ func (v *plateView) below() {
 }
 
 func (v *plateView) words() string {
-	return fmt.Sprintf("The plate seen from its face: bore %s, %d bolts %s in %d by %d, their middle %s from the pin, %s by %s apart, %s from the edges.",
+	return fmt.Sprintf("The plate seen from its face: bore %s, %d bolts %s, %d by %d, their middle %s from the pin, %s by %s apart, %s from the edges.",
 		v.Bore.text(v.Units), v.Columns*v.Rows, v.BoltSize, v.Columns, v.Rows, v.Eccentricity.text(v.Units), v.ColumnPitch.text(v.Units), v.RowPitch.text(v.Units), v.Edge.text(v.Units))
 }

@@ -23,7 +23,7 @@ func Prices(prices []Price, write func(amount float64) string) (Drawing, error) 
 	most := 0.0
 	for _, p := range prices {
 		if !finite(p.High) || !(0 <= p.Low && p.Low <= p.Half && p.Half <= p.FourOfFive && p.FourOfFive <= p.High) {
-			return Drawing{}, fmt.Errorf("the prices: %g, %g, %g, %g of %q do not rise", p.Low, p.Half, p.FourOfFive, p.High, p.Title)
+			return Drawing{}, fmt.Errorf("the prices: %s, %s, %s, %s of %q do not rise", plainNumber(p.Low), plainNumber(p.Half), plainNumber(p.FourOfFive), plainNumber(p.High), p.Title)
 		}
 		most = max(most, p.High)
 	}

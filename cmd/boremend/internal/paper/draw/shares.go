@@ -27,7 +27,7 @@ func Shares(shares []Share, how string) (Drawing, error) {
 	}
 	for _, e := range shares {
 		if !(e.Share >= 0 && e.Share <= 1) || !(e.Error >= 0 && e.Error <= 1) {
-			return Drawing{}, fmt.Errorf("the shares: %g ± %g of %q is no share", e.Share, e.Error, e.Title)
+			return Drawing{}, fmt.Errorf("the shares: %s ± %s of %q is no share", plainNumber(e.Share), plainNumber(e.Error), e.Title)
 		}
 	}
 	s, err := newSheet()

@@ -87,7 +87,7 @@ func (s *sheet) widest(lines []string) float64 {
 // text sets one line with its baseline at y. align says which part of it is at x:
 // -1 its left end, 0 its middle, 1 its right end.
 func (s *sheet) text(x, y float64, align int, height float64, text string) {
-	text = oneLine(text)
+	text = plainBlanks(oneLine(text))
 	if text == "" {
 		return
 	}
@@ -146,7 +146,7 @@ func (s *sheet) finish(name, title, words string) Drawing {
 		s.put(ctx, *m)
 	}
 	fonts.Put(s.font)
-	return Drawing{Name: name, Title: title, Words: words, Canvas: c, marks: s.marks}
+	return Drawing{Name: name, Title: title, Words: plainBlanks(words), Canvas: c, marks: s.marks}
 }
 
 // put hands one mark to the canvas.
@@ -172,7 +172,7 @@ func (s *sheet) put(ctx *canvas.Context, m mark) {
 func (s *sheet) wrap(text string, width float64) []string {
 	var lines []string
 	now := ""
-	for _, word := range strings.Fields(oneLine(text)) {
+	for _, word := range strings.Split(oneLine(text), " ") {
 		if with := strings.TrimPrefix(now+" "+word, " "); s.width(with, small) <= width {
 			now = with
 			continue

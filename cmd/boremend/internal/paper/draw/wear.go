@@ -74,12 +74,7 @@ func (in Wear) check() error {
 	n := 0
 	for _, d := range in.Depths {
 		n += len(d.Readings)
-		for _, r := range d.Readings {
-			c.needs("a reading", MM(r.MM))
-			if !finite(r.ClockDeg) {
-				c.wrong = append(c.wrong, fmt.Errorf("a reading at no clock position"))
-			}
-		}
+		c.readings(d.Readings)
 	}
 	if n < 3 {
 		c.wrong = append(c.wrong, fmt.Errorf("%d readings do not go round a bore", n))
@@ -239,9 +234,9 @@ func (v *wearView) legend() {
 		entry(depthStyles[i].line, depthStyles[i].mark, fmt.Sprintf("at %s deep: %s %s to %s", shown(d.DepthMM, v.Units), name, shown(s[0]*by, v.Units), shown(s[1]*by, v.Units)))
 	}
 	entry(grid, "", "rings of wear, "+shown(v.step, v.Units)+" apart")
-	notes := []string{fmt.Sprintf("Wear drawn %g times too deep. 12 o'clock at the top, clockwise as read.", v.times)}
+	notes := []string{fmt.Sprintf("Wear exaggerated %g times. 12 o'clock at the top, clockwise as read.", v.times)}
 	if v.times == 1 {
-		notes = []string{"Wear drawn as deep as it is. 12 o'clock at the top, clockwise as read."}
+		notes = []string{"Wear to scale. 12 o'clock at the top, clockwise as read."}
 	}
 	if v.Diameters {
 		notes = append(notes, "Diameters were read: half of each is drawn on either side. They cannot tell which side wore.")

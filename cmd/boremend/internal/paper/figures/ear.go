@@ -22,7 +22,7 @@ func (b Bore) ear() draw.Ear {
 	case e.Made == "weld":
 		e.NewBore = b.fact("pre_weld_bore")
 	case e.Made != "":
-		e.NewBore, e.WallLeft = b.newBore(), b.fact("wall_after_sleeve")
+		e.NewBore, e.WallLeft = b.newBore(), b.wallLeft()
 	case b.Method == "oversize_pin":
 		e.NewBore = b.fact("clean_up_bore")
 	}
@@ -36,6 +36,18 @@ func (b Bore) newBore() draw.Length {
 		return s.length("mean_bore")
 	}
 	return b.fact("sleeve_bore")
+}
+
+// wallLeft is the wall of the ear beside that bore: as the sheet of the press has it,
+// which goes by the bore as it came out, else as the facts plan it.
+func (b Bore) wallLeft() draw.Length {
+	if s, ok := b.sheet("press_fit"); ok {
+		return s.length("edge_wall")
+	}
+	if b.AsBored {
+		return draw.Length{}
+	}
+	return b.fact("wall_after_sleeve")
 }
 
 // wear takes what was read round the bore.

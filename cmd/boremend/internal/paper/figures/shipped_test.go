@@ -1,13 +1,11 @@
 package figures
 
 import (
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"boremend/cases"
-	"boremend/cmd/boremend/internal/paper/draw"
 	"boremend/engine"
 	"boremend/engine/quantity"
 	"boremend/knowledge"
@@ -93,34 +91,5 @@ func TestShippedDrawingsHaveNoFaults(t *testing.T) {
 		if kinds[name] == 0 {
 			t.Errorf("no shipped job gives a drawing %s", name)
 		}
-	}
-}
-
-func TestLook(t *testing.T) {
-	dir := os.Getenv("LOOK")
-	if dir == "" {
-		t.Skip()
-	}
-	n := map[string]int{}
-	for _, b := range shipped(t, "sleeve_shoulder", "sleeve_bolt_capture", "weld_and_bore", "bolt_on_reinforcement") {
-		drawings, err := Drawings(b.Bore)
-		if err != nil {
-			t.Errorf("%s: %v", b.name, err)
-		}
-		for _, d := range drawings {
-			n[d.Name]++
-			save(t, dir, b.name, d)
-		}
-	}
-	t.Log(n)
-}
-
-func save(t *testing.T, dir, name string, d draw.Drawing) {
-	svg, err := d.SVG()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(filepath.Join(dir, strings.NewReplacer("/", "_", " ", "-").Replace(name)+"_"+d.Name+".svg"), svg, 0o644); err != nil {
-		t.Fatal(err)
 	}
 }

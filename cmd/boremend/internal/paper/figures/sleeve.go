@@ -43,7 +43,7 @@ func (b Bore) screws() *draw.Screws {
 func (b Bore) section() (draw.Section, bool) {
 	s := draw.Section{
 		Units: b.Units, Made: made[b.Method], EarWidth: b.fact("ear_width"), EdgeDistance: b.fact("edge_distance"), NewBore: b.newBore(),
-		FinishBore: b.fact("finish_bore"), WallLeft: b.fact("wall_after_sleeve"), SideGap: b.fact("side_clearance"),
+		FinishBore: b.fact("finish_bore"), WallLeft: b.wallLeft(), SideGap: b.fact("side_clearance"),
 		Shoulder: b.shoulder(), Screws: b.screws(), Notes: b.notes(),
 	}
 	if turned, ok := b.sheet("turned_sleeve"); ok {
