@@ -27,26 +27,29 @@ func (a *app) batchCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "batch SOURCE",
 		Short: "Advise on many bores: a line of advice each, for a spreadsheet",
-		Long: `batch advises on every bore of SOURCE and writes one line for each, in their order.
-SOURCE is a folder of job files, a table (.csv), JSON lines (.jsonl), or - for
-standard input with --from.
+		Long: `batch advises on every bore of SOURCE and writes one line for each, in their
+order. SOURCE is a folder of job files, a table (.csv), JSON lines (.jsonl), or -
+for standard input with --from.
 
 A table begins with a row of column names: job, bore, units if need be, and facts
-by their names. A cell holds what a job file would: 22 mm, 7/8 in, 22 ±0.5 mm, yes,
-unknown; an empty one is unknown. A column may name the unit of its numbers, as
-finish_bore (mm). Commas, semicolons or tabs part the cells. JSON lines hold one
-object a bore: {"job", "bore", "units", "facts": {...}}, and readings if there are any.
+by their names. A cell holds what a job file would: 22 mm, 7/8 in, 22 ±0.5 mm,
+yes, unknown; an empty one is unknown. A column may name the unit of its numbers,
+as finish_bore (mm). Commas, semicolons or tabs part the cells. JSON lines hold
+one object a bore: {"job", "bore", "units", "facts": {...}}, and readings if there
+are any.
 
 A bore with mistakes gets a line that says so, under error, and the same goes to
-standard error; the others go on. Cautions that depend on how the work is done, the
-reasons and the next steps are left to advise.
+standard error; the others go on. The reasons, the next steps, and cautions that
+depend on how the work is done are left to advise.
 
 For each bore it is searched whether what is unknown or the give-or-take could
 change the advice (provisional, touchy, missing). That takes by far most of the
 time, about 2 ms a bore. --quick leaves these columns out, for a hundred thousand
 bores and more.
 
-In the CSV a text that a spreadsheet could take for a formula has a ' before it.`,
+In the CSV, text that a spreadsheet could take for a formula has a ' before it.
+
+Exit status 1 when a line had mistakes, 2 when SOURCE cannot be read at all.`,
 		Example: `  boremend batch cases > advice.csv
   boremend batch bores.csv --out advice.csv
   boremend batch - --from jsonl --to jsonl --quick < bores.jsonl`,
@@ -119,49 +122,60 @@ func (a *app) batchInto(w io.Writer, b batchFlags, book *engine.Rulebook, stream
 	if err != nil {
 		return false, err
 	}
-	done, wrong := 0, 0
-	emit := func(pieces [][]lines.Line) error {
-		for _, piece := range pieces {
-			for _, l := range piece {
-				if err := out.Write(l); err != nil {
-					return outputError{err}
-				}
-				if done++; len(l.Problems) > 0 {
-					wrong++
-					fmt.Fprintln(a.err, l.Problems.Err())
-				}
-			}
-		}
-		if err := out.Flush(); err != nil {
-			return outputError{err}
-		}
-		return nil
-	}
-	a.stoppable("bores advised on", func(ctx context.Context, report func(done, total int)) {
+	t := &tally{out: out, errors: a.err}
+	a.stoppable("lines", func(ctx context.Context, report func(done, total int)) {
 		err = inorder.Work(ctx, runtime.GOMAXPROCS(0), stream, adviser(book, stream, !b.quick), func(pieces [][]lines.Line) error {
-			err := emit(pieces)
-			report(done, 0)
+			err := t.write(pieces)
+			report(t.done, 0)
 			return err
 		})
 	})
+	if err == nil {
+		err = t.flush() // the head, where there were no bores
+	}
 	var writing outputError
 	switch {
 	case errors.Is(err, context.Canceled):
-		fmt.Fprintf(a.err, "boremend: stopped after %d bores\n", done)
+		fmt.Fprintf(a.err, "boremend: stopped after %d lines\n", t.done)
 		return false, errShort
 	case errors.As(err, &writing):
 		return false, useError{"the lines cannot be written: " + systemSays(writing.error), "make room"}
 	case err != nil:
 		return false, err
-	}
-	if err := out.Flush(); err != nil {
-		return false, useError{"the lines cannot be written: " + systemSays(err), "make room"}
-	}
-	if wrong > 0 {
-		fmt.Fprintf(a.err, "boremend: %d of %d lines have mistakes and no advice\n", wrong, done)
+	case t.wrong > 0:
+		fmt.Fprintf(a.err, "boremend: %d of %d lines have mistakes and no advice\n", t.wrong, t.done)
 		return true, errShort
 	}
 	return true, nil
+}
+
+// tally writes lines and counts them.
+type tally struct {
+	out         lines.Writer
+	errors      io.Writer
+	done, wrong int
+}
+
+func (t *tally) write(pieces [][]lines.Line) error {
+	for _, piece := range pieces {
+		for _, l := range piece {
+			if err := t.out.Write(l); err != nil {
+				return outputError{err}
+			}
+			if t.done++; len(l.Problems) > 0 {
+				t.wrong++
+				fmt.Fprintln(t.errors, l.Problems.Err())
+			}
+		}
+	}
+	return t.flush()
+}
+
+func (t *tally) flush() error {
+	if err := t.out.Flush(); err != nil {
+		return outputError{err}
+	}
+	return nil
 }
 
 // outputError is a failure to write, as opposed to one of the work.

@@ -29,7 +29,7 @@ func TestBatchStops(t *testing.T) {
 	if err := syscall.Kill(os.Getpid(), syscall.SIGINT); err != nil {
 		t.Fatal(err)
 	}
-	if s := <-status; s != exitShort || errOut.String() != "boremend: stopped after 2 bores\n" {
+	if s := <-status; s != exitShort || errOut.String() != "boremend: stopped after 2 lines\n" {
 		t.Errorf("status %d, %q", s, errOut.String())
 	}
 }
