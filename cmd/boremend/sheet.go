@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -128,6 +129,9 @@ func writePapers(papers []paper.Document, f sheetFlags, name string) ([]string, 
 		if err := mayReplace(file.path, papers[0].Mark); err != nil {
 			return nil, err
 		}
+	}
+	if err := os.MkdirAll(filepath.Join(f.out, "."), 0o755); err != nil {
+		return nil, useError{f.out + " cannot be made: " + systemSays(err), "choose another folder with --out"}
 	}
 	written := []string{}
 	for _, file := range files {
