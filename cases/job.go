@@ -122,12 +122,7 @@ func (r *reader) read() {
 
 // units sets the unit of bare lengths, and with it the reader's units.
 func (r *reader) units(n *yaml.Node) {
-	switch word, _ := r.Choice(n, unitWords...); word {
-	case "mm":
-		r.bare = "mm"
-	case "inch", "in":
-		r.bare, r.job.Units = "in", quantity.Inch
-	}
+	r.bare, r.job.Units = unitsOf(r.File, n)
 }
 
 func (r *reader) bore(n *yaml.Node) {
@@ -142,17 +137,21 @@ func (r *reader) bore(n *yaml.Node) {
 			r.Report(fields["bore"], "give each bore a name of its own", "the bore %q is listed twice", b.Name)
 		}
 	}
-	facts := overlay(r.shared, fields["facts"])
-	b.Findings = r.book.ReadFindings(r.File, facts, r.bare)
-	b.Readings = r.readings(fields["readings"])
 	b.AsBored = r.readings(fields["as_bored"])
 	b.Photos = r.photos(fields["photos"])
 	b.Prices = r.readPrices(fields["prices"], r.prices)
-	b.Findings = r.addReadings(fields["readings"], b)
+	r.found(&b, overlay(r.shared, fields["facts"]), fields["readings"])
+	r.job.Bores = append(r.job.Bores, b)
+}
+
+// found decodes what was found at a bore.
+func (r *reader) found(b *Bore, facts, readings *yaml.Node) {
+	b.Findings = r.book.ReadFindings(r.File, facts, r.bare)
+	b.Readings = r.readings(readings)
+	b.Findings = r.addReadings(readings, *b)
 	r.book.CheckTogether(b.Findings, r.job.Units, func(fact *engine.Fact, says string) {
 		r.Report(valueOf(facts, fact.Name), "measure both again", "in %s %s", b.Name, says)
 	})
-	r.job.Bores = append(r.job.Bores, b)
 }
 
 // overlay lays the facts of a bore over those of the job.

@@ -49,12 +49,15 @@ var expectKeys = document.Keys{
 	{Name: "no_cautions", Means: "These must not be shown."},
 	{Name: "holds", Means: "These rules hold."},
 	{Name: "fails", Means: "These rules fail."},
-	{Name: "not_checked", Means: "These rules are listed as not checked."},
+	{Name: "left_open", Means: "These rules are unknown and leave the question open."},
+	{Name: "until_known", Means: "These rules are unknown and count as holding until it is known."},
+	{Name: "not_checked", Means: "These rules are unknown and passed over, listed as not checked."},
 	{Name: "verdicts", Means: "The verdict of single methods: go, conditional, no_go or open."},
-	{Name: "points", Means: "The points of single methods."},
-	{Name: "ruled_out_by", Means: "The rules that rule a method out, and no others."},
-	{Name: "demands", Means: "The demands in force for a method, and no others."},
-	{Name: "worked_out", Means: "Values of worked-out facts."},
+	{Name: "points", Means: "The points of single methods: of what is known, or [least, most]."},
+	{Name: "leans", Means: "Rules that lean a method, each with its points."},
+	{Name: "ruled_out_by", Means: "Rules that rule a method out, perhaps with others."},
+	{Name: "demands", Means: "Demands in force for a method, perhaps with others."},
+	{Name: "worked_out", Means: "Values of facts that are worked out or assumed, to the last digit written."},
 }
 
 // The words of units:.

@@ -90,11 +90,28 @@ func unitsNeeded() *schema.Schema {
 }
 
 func expectSchema(book *engine.Rulebook) *schema.Schema {
+	ruleNames, cautionNames := expectable(book)
 	methods := schema.List(schema.OneWord(book.MethodNames()...))
-	rules := schema.List(schema.OneWord(book.RuleNames()...))
+	rules, cautions := schema.List(schema.OneWord(ruleNames...)), schema.List(schema.OneWord(cautionNames...))
+	byMethod := func(is *schema.Schema) *schema.Schema { return byName(book.MethodNames(), is) }
+	points := schema.Number(nil, nil, 0)
 	return schema.Entry(expectKeys, map[string]*schema.Schema{
 		"advice": methods, "may_stand": methods, "no_go": methods, "not_advised": methods,
-		"cautions": schema.List(schema.OneWord(book.CautionNames()...)), "holds": rules, "fails": rules,
+		"cautions": cautions, "no_cautions": cautions, "holds": rules, "fails": rules,
+		"left_open": rules, "until_known": rules, "not_checked": rules,
 		"provisional": schema.YesNo(), "narrow": schema.YesNo(),
+		"verdicts": byMethod(schema.OneWord(verdicts...)),
+		"points":   byMethod(&schema.Schema{AnyOf: []*schema.Schema{points, {Type: "array", Items: points, MinItems: 2, MaxItems: 2}}}),
+		"leans":    byMethod(byName(book.RuleNames(), points)), "ruled_out_by": byMethod(rules), "demands": byMethod(rules),
+		"worked_out": byName(book.WorkedOutNames(), schema.Text()),
 	})
+}
+
+// byName is a mapping from some names to what is given.
+func byName(names []string, is *schema.Schema) *schema.Schema {
+	s := &schema.Schema{Type: "object", Additional: false}
+	for _, name := range names {
+		s.Properties = append(s.Properties, schema.Property{Name: name, Is: is})
+	}
+	return s
 }

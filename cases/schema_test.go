@@ -60,6 +60,28 @@ func TestSchemaTakesEveryJob(t *testing.T) {
 	}
 }
 
+// TestSchemaSaysWhatStandsUnderEachKey fails for a key that the reader knows and
+// the schema says nothing of.
+func TestSchemaSaysWhatStandsUnderEachKey(t *testing.T) {
+	var walk func(at string, s *schema.Schema)
+	walk = func(at string, s *schema.Schema) {
+		if s == nil {
+			return
+		}
+		if s.Type == nil && s.AnyOf == nil && s.Enum == nil && s.Ref == "" {
+			t.Errorf("nothing says what may stand under %s", at)
+		}
+		for _, p := range s.Properties {
+			walk(at+"/"+p.Name, p.Is)
+		}
+		walk(at+"/*", s.Items)
+		if of, ok := s.Additional.(*schema.Schema); ok {
+			walk(at+"/*", of)
+		}
+	}
+	walk("", cases.Schema(house(t)))
+}
+
 // places lists where in a file a validator finds fault.
 func places(err error) []string {
 	var all []string
@@ -109,6 +131,12 @@ func TestSchemaRefuses(t *testing.T) {
 		{"unknown method", start + "bores: [{bore: left}]\nexpect: {left: {advice: [glue]}}", "expect/left/advice/0"},
 		{"unknown rule", start + "bores: [{bore: left}]\nexpect: {left: {holds: [no-such-rule]}}", "expect/left/holds/0"},
 		{"unknown caution", start + "bores: [{bore: left}]\nexpect: {left: {cautions: [k-none]}}", "expect/left/cautions/0"},
+		{"unknown method in a verdict", start + "bores: [{bore: left}]\nexpect: {left: {verdicts: {glue: go}}}", "expect/left/verdicts"},
+		{"no verdict", start + "bores: [{bore: left}]\nexpect: {left: {verdicts: {refer: gone}}}", "expect/left/verdicts/refer"},
+		{"points of one end", start + "bores: [{bore: left}]\nexpect: {left: {points: {refer: [1]}}}", "expect/left/points/refer"},
+		{"unknown worked-out fact", start + "bores: [{bore: left}]\nexpect: {left: {worked_out: {sleve_ratio: 1}}}", "expect/left/worked_out"},
+		{"unknown price", start + "prices: {part: 2}\nbores: [{bore: left}]", "prices"},
+		{"no amount", start + "prices: {part_price: much}\nbores: [{bore: left}]", "prices/part_price"},
 		{"unknown expectation", start + "bores: [{bore: left}]\nexpect: {left: {advise: [refer]}}", "expect/left"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

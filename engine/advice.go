@@ -134,7 +134,7 @@ func (b *Rulebook) Advise(bore string, found Findings, units quantity.System) Ad
 	missing := s.Missing()
 	a := Advice{
 		Bore:     bore,
-		Chosen:   s.chosen(d, missing, found),
+		Chosen:   s.chosen(d, missing, s.Touchy(found)),
 		Missing:  b.names(missing.Facts),
 		Facts:    s.facts(found, units),
 		Cautions: s.cautions(d.Method, units),
@@ -164,8 +164,8 @@ func (b *Rulebook) rank(m MethodStanding, d Decision) int {
 	return rank
 }
 
-func (s *State) chosen(d Decision, missing Missing, found Findings) Chosen {
-	method, touchy := s.book.Methods[d.Method], s.Touchy(found)
+func (s *State) chosen(d Decision, missing Missing, touchy Touchy) Chosen {
+	method := s.book.Methods[d.Method]
 	c := Chosen{
 		Method: method.Name, Title: method.Title, Plain: method.Plain, Verdict: d.Verdict.String(), Points: d.Points,
 		Narrow: d.Narrow, Tie: d.Tie, Provisional: missing.Provisional, ProvisionalUnsure: missing.Unsure, Touchy: s.book.names(touchy.Facts),

@@ -61,16 +61,35 @@ func (b *Rulebook) ReadFindings(f *document.File, n *yaml.Node, bare string) Fin
 }
 
 func (b *Rulebook) readFinding(f *document.File, key, value *yaml.Node, bare string) (Finding, bool) {
-	slot := b.Fact(key.Value)
-	if slot < 0 {
-		f.Report(key, document.DidYouMean(key.Value, b.FactNames()), "unknown fact %q", key.Value)
+	slot, ok := b.AskedFact(f, key, key.Value)
+	if !ok {
 		return Finding{}, false
 	}
+	if b.Facts[slot].Kind != quantity.Length {
+		bare = ""
+	}
+	return b.ReadFinding(f, slot, value, bare)
+}
+
+// AskedFact finds the fact of a name that stands at a node. A name of no fact,
+// or of one that is worked out, is reported to f.
+func (b *Rulebook) AskedFact(f *document.File, at *yaml.Node, name string) (slot int, ok bool) {
+	if slot = b.Fact(name); slot < 0 {
+		f.Report(at, document.DidYouMean(name, b.FactNames()), "unknown fact %q", name)
+		return slot, false
+	}
+	if fact := b.Facts[slot]; fact.WorkedOut() {
+		f.Report(at, "leave it out, and give the facts it follows from: "+fact.From, "%s is worked out and may not be given", fact.Name)
+		return slot, false
+	}
+	return slot, true
+}
+
+// ReadFinding decodes the answer to one fact. bare is the unit of a number that
+// is written without one; it may be empty. What is wrong is reported to f; a
+// fact that is called unknown gives no finding.
+func (b *Rulebook) ReadFinding(f *document.File, slot int, value *yaml.Node, bare string) (Finding, bool) {
 	fact := b.Facts[slot]
-	if fact.WorkedOut() {
-		f.Report(key, "leave it out, and give the facts it follows from: "+fact.From, "%s is worked out and may not be given", fact.Name)
-		return Finding{}, false
-	}
 	text, ok := f.Text(value)
 	if !ok || text == unknownWord {
 		return Finding{}, false
@@ -102,9 +121,6 @@ func (fact *Fact) ReadWord(f *document.File, value *yaml.Node) (float64, bool) {
 }
 
 func (b *Rulebook) readNumber(f *document.File, fact *Fact, value *yaml.Node, bare string, finding Finding) (Finding, bool) {
-	if fact.Kind != quantity.Length {
-		bare = ""
-	}
 	reading, ok := f.Quantity(value, fact.Kind, bare)
 	if !ok {
 		return finding, false
@@ -131,6 +147,12 @@ func (f *Fact) rangeInWords() string {
 func (b *Rulebook) CheckTogether(found Findings, units quantity.System, report func(fact *Fact, says string)) {
 	s := b.NewState()
 	s.Load(found)
+	s.CheckTogether(found, units, report)
+}
+
+// CheckTogether does so for a state that has loaded the findings.
+func (s *State) CheckTogether(found Findings, units quantity.System, report func(fact *Fact, says string)) {
+	b := s.book
 	give := map[int]float64{}
 	for _, f := range found {
 		give[f.Fact] = f.GiveOrTake

@@ -46,7 +46,10 @@ func (p *progress) report(done, total int) {
 		return
 	}
 	p.last, p.shown = now, true
-	fmt.Fprintf(p.out, "\r\x1b[K%s: %d of %d", p.what, done, total)
+	fmt.Fprintf(p.out, "\r\x1b[K%s: %d", p.what, done)
+	if total > 0 {
+		fmt.Fprintf(p.out, " of %d", total)
+	}
 }
 
 // clear takes the line away.

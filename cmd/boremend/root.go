@@ -115,7 +115,7 @@ func (a *app) command() *cobra.Command {
 	root.AddCommand(
 		a.intakeCommand(), a.adviseCommand(), a.explainCommand(),
 		a.tippingCommand(), a.whatifCommand(), a.sureCommand(), a.nextCommand(),
-		a.sizeCommand(), a.calcCommand(), a.priceCommand(), a.sheetCommand(),
+		a.sizeCommand(), a.calcCommand(), a.priceCommand(), a.sheetCommand(), a.batchCommand(),
 		a.rulebookCommand(),
 		a.rulesTopic(), a.formatsTopic(),
 	)

@@ -116,15 +116,7 @@ func writeSchemas(all []schema.Named, folder string) ([]term.SchemaFile, error) 
 		if err != nil {
 			return nil, err
 		}
-		f, err := newPartFile(path)
-		if err != nil {
-			return nil, err
-		}
-		if _, err := f.Write(text); err != nil {
-			f.drop()
-			return nil, useError{path + " cannot be written: " + systemSays(err), "make room; what was there is as it was"}
-		}
-		if err := f.keep(path); err != nil {
+		if err := replaceFile(path, text); err != nil {
 			return nil, err
 		}
 		written = append(written, term.SchemaFile{File: path, For: s.File})

@@ -151,9 +151,15 @@ var stressUnits = []unit{
 	{name: "Mpsi", scale: fraction{4448221615260500, 64516e7}},
 }
 
+// toCanonical converts a number, and may return the very same one.
 func (u unit) toCanonical(number *big.Rat) *big.Rat {
-	shifted := new(big.Rat).Sub(number, u.zeroPoint())
-	return shifted.Mul(shifted, u.scale.rat())
+	if u.zero.under != 0 {
+		number = new(big.Rat).Sub(number, u.zero.rat())
+	}
+	if u.scale == one {
+		return number
+	}
+	return new(big.Rat).Mul(number, u.scale.rat())
 }
 
 func (u unit) fromCanonical(canonical *big.Rat) *big.Rat {
@@ -187,7 +193,13 @@ var plainSpelling = strings.NewReplacer(pastedSigns...)
 
 // findUnit finds a unit of the kind by its name or another spelling of it.
 func findUnit(kind Kind, word string) (unit, bool) {
-	word = plainSpelling.Replace(word)
+	if u, ok := unitSpelled(kind, word); ok {
+		return u, true
+	}
+	return unitSpelled(kind, plainSpelling.Replace(word))
+}
+
+func unitSpelled(kind Kind, word string) (unit, bool) {
 	for _, u := range unitsOf[kind] {
 		if u.name == word || slices.Contains(u.also, word) {
 			return u, true

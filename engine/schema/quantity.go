@@ -39,6 +39,15 @@ func ptr(v float64) *float64 { return &v }
 // Fact is the answer to a fact of the rulebook, in a job file. bare says whether
 // a length may stand without its unit.
 func Fact(f *engine.Fact, bare bool) *Schema {
+	s := Value(f, bare)
+	if f.Sort == engine.Number && f.Ranged && quantity.Unitless(f.Kind) {
+		s.AnyOf[0].Minimum, s.AnyOf[0].Maximum = &f.Low, &f.High
+	}
+	return s
+}
+
+// Value is any value of a fact, whether or not it can be in a job.
+func Value(f *engine.Fact, bare bool) *Schema {
 	words := engine.FixedWords()
 	switch f.Sort {
 	case engine.Choice:
@@ -51,9 +60,6 @@ func Fact(f *engine.Fact, bare bool) *Schema {
 		size = &Schema{AnyOf: []*Schema{size}}
 	}
 	size.AnyOf = append(size.AnyOf, &Schema{Const: words.Unknown})
-	if f.Ranged && quantity.Unitless(f.Kind) {
-		size.AnyOf[0].Minimum, size.AnyOf[0].Maximum = &f.Low, &f.High
-	}
 	return size
 }
 

@@ -262,7 +262,7 @@ func values(n *yaml.Node) int {
 type spoil struct{ how, text string }
 
 // about is how many times each file is spoiled.
-const about = 8
+const about = 4
 
 // spoiled writes a document with one value or key changed, in many ways.
 func spoiled(t testing.TB, text string) []spoil {
