@@ -91,26 +91,50 @@ type row struct {
 }
 
 // rows stacks horizontal dimensions under y, the first nearest, each on a level
-// of its own with its text on its line. A text that is wider than its dimension
-// stands beside it, to the right. So the dimensions come from right to left, and
-// the widest last: then no extension line crosses a text.
+// of its own with its text on its line. A text that is wider than its dimension, or
+// that an extension line of a later one would cross, stands beside it to the right.
 func (s *sheet) rows(y float64, list ...row) float64 {
-	for _, r := range list {
+	for i, r := range list {
 		line := y - blockHeight(r.lines) - 1
 		for _, e := range [][2]float64{{r.x1, r.from1}, {r.x2, r.from2}} {
 			s.segment(narrow, at(e[0], e[1]-offGap), at(e[0], line-overshoot))
 		}
 		s.arrows(at(r.x1, line), at(r.x2, line))
-		if w := s.widest(r.lines); w+2*textGap <= r.x2-r.x1 {
-			s.block((r.x1+r.x2)/2, y-0.5, 0, r.lines)
-		} else {
-			start := r.x2 + arrowLength + 1 + textGap
+		w := s.widest(r.lines)
+		start := r.besides(w, list[i+1:])
+		if start > r.x2 {
 			s.segment(narrow, at(r.x2, line), at(start+w, line))
 			s.block(start, y-0.5, -1, r.lines)
+		} else {
+			s.block((r.x1+r.x2)/2, y-0.5, 0, r.lines)
 		}
 		y = line - overshoot
 	}
 	return y
+}
+
+// besides finds where the text of a dimension starts, so that the extension lines of
+// the later ones, which pass by, do not cross it.
+func (r row) besides(wide float64, later []row) float64 {
+	passing := func(from float64) (x float64, crossed bool) {
+		for _, l := range later {
+			for _, x := range []float64{l.x1, l.x2} {
+				if x > from-textGap && x < from+wide+textGap {
+					return x, true
+				}
+			}
+		}
+		return 0, false
+	}
+	middle := (r.x1+r.x2)/2 - wide/2
+	if _, crossed := passing(middle); !crossed && wide+2*textGap <= r.x2-r.x1 {
+		return middle
+	}
+	start := r.x2 + arrowLength + 1 + textGap
+	for x, crossed := passing(start); crossed; x, crossed = passing(start) {
+		start = x + textGap
+	}
+	return start
 }
 
 // label is a text in the column beside a view: a vertical dimension, or a note

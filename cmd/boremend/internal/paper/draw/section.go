@@ -66,9 +66,19 @@ type sectionView struct {
 	widened      []string
 }
 
-// DrawSection draws a joint cut along the axis of its bore.
+// DrawSection draws a joint cut along the axis of its bore. Where its texts leave
+// less room than usual, it is drawn smaller.
 func DrawSection(in Section) (Drawing, error) {
-	v, err := in.view()
+	const smaller = 10
+	d, err := in.drawing(sectionRoomWide)
+	for room := sectionRoomWide - smaller; err == nil && d.WidthMM() > pageWide && room > matePaper; room -= smaller {
+		d, err = in.drawing(room)
+	}
+	return d, err
+}
+
+func (in Section) drawing(roomWide float64) (Drawing, error) {
+	v, err := in.view(roomWide)
 	if err != nil {
 		return Drawing{}, err
 	}
@@ -87,7 +97,7 @@ func DrawSection(in Section) (Drawing, error) {
 	return v.finish("section", "Section through the "+in.Made, v.words()), nil
 }
 
-func (in Section) view() (*sectionView, error) {
+func (in Section) view(roomWide float64) (*sectionView, error) {
 	var c checks
 	c.needs("the length of the bore", in.EarWidth)
 	c.needs("the edge distance", in.EdgeDistance)
@@ -117,7 +127,7 @@ func (in Section) view() (*sectionView, error) {
 		up, down = max(up, s.OD.MM/2), max(down, s.OD.MM/2)
 		wide = in.EarWidth.MM + max(in.SideGap.MM, s.Thickness.MM)
 	}
-	v.scale = fitting(wide, up+down, sectionRoomWide-matePaper, sectionRoomHigh)
+	v.scale = fitting(wide, up+down, roomWide-matePaper, sectionRoomHigh)
 	v.measure()
 	return v, nil
 }
