@@ -2,7 +2,6 @@ package cases
 
 import (
 	"slices"
-	"strings"
 
 	"gopkg.in/yaml.v3"
 
@@ -23,12 +22,15 @@ type Expect struct {
 	NoCautions  []string // must not be shown
 	Holds       []string // rules that hold
 	Fails       []string // rules that fail
-	NotChecked  []string // rules that are listed as not checked
+	LeftOpen    []string // rules that are unknown and leave the question open
+	UntilKnown  []string // rules that are unknown and count as holding until it is known
+	NotChecked  []string // rules that are unknown and passed over, listed as not checked
 	// What the rules say of single methods and facts.
 	Verdicts   []MethodVerdict
 	Points     []MethodPoints
-	RuledOutBy []MethodRules // these rules rule the method out, and no others
-	Demands    []MethodRules // these demands are in force, and no others
+	Leans      []MethodLeans
+	RuledOutBy []MethodRules // these rules rule the method out, perhaps with others
+	Demands    []MethodRules // these demands are in force, perhaps with others
 	WorkedOut  []FactValue
 }
 
@@ -41,6 +43,18 @@ type MethodRules struct {
 	Rules  []string
 }
 
+// MethodLeans are the rules expected to lean a method, each with its points.
+type MethodLeans struct {
+	Method string
+	Rules  []RulePoints
+}
+
+// RulePoints is a rule with the points that it gives.
+type RulePoints struct {
+	Rule   string
+	Points float64
+}
+
 var verdicts = []string{engine.Go.String(), engine.Conditional.String(), engine.NoGo.String(), engine.Undecided.String()}
 
 func (r *reader) expect(n *yaml.Node) *Expect {
@@ -51,9 +65,10 @@ func (r *reader) expect(n *yaml.Node) *Expect {
 		Advice: r.known(fields["advice"], methods), MayStand: r.known(fields["may_stand"], methods),
 		NoGo: r.known(fields["no_go"], methods), NotAdvised: r.known(fields["not_advised"], methods),
 		Cautions: r.known(fields["cautions"], cautions), NoCautions: r.known(fields["no_cautions"], cautions),
-		Holds: r.known(fields["holds"], rules), Fails: r.known(fields["fails"], rules), NotChecked: r.known(fields["not_checked"], rules),
+		Holds: r.known(fields["holds"], rules), Fails: r.known(fields["fails"], rules),
+		LeftOpen: r.known(fields["left_open"], rules), UntilKnown: r.known(fields["until_known"], rules), NotChecked: r.known(fields["not_checked"], rules),
 		RuledOutBy: r.methodRules(fields["ruled_out_by"], rules), Demands: r.methodRules(fields["demands"], rules),
-		Points: r.methodPoints(fields["points"]), WorkedOut: r.factValues(fields["worked_out"]),
+		Points: r.methodPoints(fields["points"]), Leans: r.methodLeans(fields["leans"], rules), WorkedOut: r.factValues(fields["worked_out"]),
 	}
 	for method, value := range r.byMethod(fields["verdicts"]) {
 		if word, ok := r.Choice(value, verdicts...); ok {
@@ -115,10 +130,15 @@ func (r *reader) methodRules(n *yaml.Node, rules []string) (list []MethodRules) 
 
 // Names lists the rules and cautions that the expectation speaks of.
 func (e *Expect) Names() []string {
-	names := slices.Concat(e.Holds, e.Fails, e.NotChecked, e.Cautions, e.NoCautions)
+	names := slices.Concat(e.Holds, e.Fails, e.LeftOpen, e.UntilKnown, e.NotChecked, e.Cautions, e.NoCautions)
 	for _, list := range [][]MethodRules{e.RuledOutBy, e.Demands} {
 		for _, m := range list {
 			names = append(names, m.Rules...)
+		}
+	}
+	for _, m := range e.Leans {
+		for _, lean := range m.Rules {
+			names = append(names, lean.Rule)
 		}
 	}
 	return names
@@ -148,11 +168,4 @@ func (e *Expect) Wrong(s *engine.State) []string {
 	c := &check{s: s, decided: s.Decide()}
 	c.state(e)
 	return c.wrong
-}
-
-func joined(words []string) string {
-	if len(words) == 0 {
-		return "none"
-	}
-	return strings.Join(words, ", ")
 }

@@ -27,15 +27,14 @@ func (c *check) state(e *Expect) {
 	c.cautions(e)
 	c.rules(engine.Holds, e.Holds)
 	c.rules(engine.Fails, e.Fails)
-	for _, name := range e.NotChecked {
-		if rule, ok := c.rule(name); ok && !c.s.NotChecked(rule) {
-			c.differ("the rule %s is not listed as not checked", name)
-		}
-	}
+	c.unknown("left open", e.LeftOpen, engine.Open)
+	c.unknown("counted as holding until known", e.UntilKnown, engine.Hold)
+	c.unknown("listed as not checked", e.NotChecked, engine.Silent)
 	c.verdicts(e)
 	c.points(e)
-	c.speak("ruled out by", e.RuledOutBy, engine.RuleOut)
-	c.speak("demanded by", e.Demands, engine.Demand)
+	c.leans(e)
+	c.speak("%s does not rule out %s", e.RuledOutBy, engine.RuleOut)
+	c.speak("%s is not demanded of %s", e.Demands, engine.Demand)
 	c.values(e)
 }
 
@@ -88,6 +87,15 @@ func (c *check) rules(expected engine.Truth, names []string) {
 	}
 }
 
+// unknown compares rules that nobody can settle with how they are treated.
+func (c *check) unknown(how string, names []string, expected engine.IfUnknown) {
+	for _, name := range names {
+		if rule, ok := c.rule(name); ok && (c.s.Outcome(rule) != engine.Unknown || c.s.Book().Rules[rule].IfUnknown != expected) {
+			c.differ("the rule %s is not %s", name, how)
+		}
+	}
+}
+
 // came says how a rule came out.
 func came(t engine.Truth) string {
 	if t == engine.Unknown {
@@ -119,19 +127,32 @@ func (c *check) points(e *Expect) {
 }
 
 // speak compares the rules of one effect that are in force for methods.
-func (c *check) speak(how string, list []MethodRules, effect engine.Effect) {
+func (c *check) speak(says string, list []MethodRules, effect engine.Effect) {
 	for _, m := range list {
-		rules := c.s.InForce(c.s.Book().Method(m.Method), effect)
-		if len(rules) == len(m.Rules) && !slices.ContainsFunc(rules, func(r int) bool {
-			return !slices.Contains(m.Rules, c.s.Book().Rules[r].Name)
-		}) {
-			continue
+		for _, name := range m.Rules {
+			if rule, ok := c.rule(name); ok && !c.inForce(m.Method, rule, effect) {
+				c.differ(says, name, m.Method)
+			}
 		}
-		names := make([]string, len(rules))
-		for i, r := range rules {
-			names[i] = c.s.Book().Rules[r].Name
+	}
+}
+
+func (c *check) inForce(method string, rule int, effect engine.Effect) bool {
+	return c.s.Book().Rules[rule].Effect == effect && c.s.InForce(rule, c.s.Book().Method(method))
+}
+
+func (c *check) leans(e *Expect) {
+	for _, m := range e.Leans {
+		for _, lean := range m.Rules {
+			rule, ok := c.rule(lean.Rule)
+			switch {
+			case !ok:
+			case !c.inForce(m.Method, rule, engine.Lean):
+				c.differ("%s does not lean %s", lean.Rule, m.Method)
+			case c.s.Book().Rules[rule].Points != lean.Points:
+				c.differ("%s gives %s %g points, expected %g", lean.Rule, m.Method, c.s.Book().Rules[rule].Points, lean.Points)
+			}
 		}
-		c.differ("%s is %s %s, expected %s", m.Method, how, joined(names), joined(m.Rules))
 	}
 }
 

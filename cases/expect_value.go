@@ -3,6 +3,7 @@ package cases
 import (
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -51,12 +52,35 @@ func (r *reader) methodPoints(n *yaml.Node) (list []MethodPoints) {
 	return list
 }
 
+// methodLeans reads leans: {method: {rule: 2}}.
+func (r *reader) methodLeans(n *yaml.Node, rules []string) (list []MethodLeans) {
+	for method, value := range r.byMethod(n) {
+		m := MethodLeans{Method: method}
+		for key, points := range r.Pairs(value) {
+			if !slices.Contains(rules, key.Value) {
+				r.Report(key, document.DidYouMean(key.Value, rules), "the rulebook has no rule %q", key.Value)
+				continue
+			}
+			if v, ok := r.Number(points); ok {
+				m.Rules = append(m.Rules, RulePoints{key.Value, v})
+			}
+		}
+		list = append(list, m)
+	}
+	return list
+}
+
 // factValues reads worked_out: {fact: value}.
 func (r *reader) factValues(n *yaml.Node) (list []FactValue) {
+	known := r.book.WorkedOutNames()
 	for key, node := range r.Pairs(n) {
 		slot := r.book.Fact(key.Value)
-		if slot < 0 {
-			r.Report(key, document.DidYouMean(key.Value, r.book.WorkedOutNames()), "unknown fact %q", key.Value)
+		switch {
+		case slot < 0:
+			r.Report(key, document.DidYouMean(key.Value, known), "unknown fact %q", key.Value)
+			continue
+		case !slices.Contains(known, key.Value):
+			r.Report(key, "leave it out", "%s is only ever found, not worked out or assumed", key.Value)
 			continue
 		}
 		text, ok := r.Text(node)

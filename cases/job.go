@@ -25,6 +25,7 @@ type Job struct {
 	Invented bool // demo data says so
 	Units    quantity.System
 	Bores    []Bore
+	Photos   []Photo // of the whole job
 }
 
 // Bore is one hole with what was found at it.
@@ -33,6 +34,7 @@ type Bore struct {
 	Findings engine.Findings
 	Readings []Reading
 	AsBored  []Reading
+	Photos   []Photo
 	Prices   Prices
 	Expect   *Expect // only in worked cases
 }
@@ -105,6 +107,7 @@ func (r *reader) read() {
 		r.shared = fields["facts"]
 	}
 	r.prices = r.readPrices(fields["prices"], Prices{})
+	r.job.Photos = r.photos(fields["photos"])
 	bores := r.List(fields["bores"])
 	if len(bores) == 0 && len(r.Problems()) == 0 {
 		r.Report(fields["bores"], "add an entry `- bore: NAME`", "a job needs at least one bore")
@@ -135,6 +138,7 @@ func (r *reader) bore(n *yaml.Node) {
 		}
 	}
 	b.AsBored = r.readings(fields["as_bored"])
+	b.Photos = r.photos(fields["photos"])
 	b.Prices = r.readPrices(fields["prices"], r.prices)
 	r.found(&b, overlay(r.shared, fields["facts"]), fields["readings"])
 	r.job.Bores = append(r.job.Bores, b)

@@ -101,9 +101,31 @@ func TestReadProblems(t *testing.T) {
 		{"swapped diameters", "job: a\nbores: [{bore: x, facts: {worn_max: ‸60 mm, worn_min: 61 mm}}]", "in x worn_max 60 mm is less than worn_min 61 mm (measure both again)"},
 		{"expect for no bore", "job: a\nbores: [{bore: left}]\nexpect: {‸lft: {advice: [refer]}}", `the job has no bore "lft" (did you mean left?)`},
 		{"unknown method", "job: a\nbores: [{bore: x}]\nexpect: {x: {advice: [‸reefer]}}", `the rulebook has no "reefer" (did you mean refer?)`},
+		{"unknown verdict", "job: a\nbores: [{bore: x}]\nexpect: {x: {verdicts: {refer: ‸goo}}}", `"goo" is not one of the choices (did you mean go?)`},
+		{"verdict of no method", "job: a\nbores: [{bore: x}]\nexpect: {x: {verdicts: {‸reefer: go}}}", `the rulebook has no method "reefer" (did you mean refer?)`},
+		{"demand that no rule makes", "job: a\nbores: [{bore: x}]\nexpect: {x: {demands: {refer: [‸strongbak]}}}", `the rulebook has no "strongbak" (did you mean strongback?)`},
+		{"one end of two", "job: a\nbores: [{bore: x}]\nexpect: {x: {points: {refer: ‸[1]}}}", "open points have two ends (write [least, most])"},
+		{"points in words", "job: a\nbores: [{bore: x}]\nexpect: {x: {points: {refer: ‸two}}}", `"two" is not a number (write a plain number such as 2 or -1.5)`},
+		{"lean of no rule", "job: a\nbores: [{bore: x}]\nexpect: {x: {leans: {refer: {‸easy-stel: 2}}}}", `the rulebook has no rule "easy-stel" (did you mean easy-steel?)`},
+		{"leans without points", "job: a\nbores: [{bore: x}]\nexpect: {x: {leans: {refer: ‸[easy-steel]}}}", "here must stand keys with values, not a list (write `key: value` lines)"},
+		{"value of no fact", "job: a\nbores: [{bore: x}]\nexpect: {x: {worked_out: {‸sleeve_boree: 90 mm}}}", `unknown fact "sleeve_boree" (did you mean sleeve_bore?)`},
+		{"value of a fact that is found", "job: a\nbores: [{bore: x}]\nexpect: {x: {worked_out: {‸finish_bore: 90 mm}}}", "finish_bore is only ever found, not worked out or assumed (leave it out)"},
+		{"value without a unit", "job: a\nbores: [{bore: x}]\nexpect: {x: {worked_out: {sleeve_bore: ‸90}}}", "90 has no unit (add one: mm, cm, m, in, ft, thou or um)"},
 		{"not a number", "job: a\nbores: [{bore: x, facts: {finish_bore: ‸.nan}}]", ""},
 		{"too large", "job: a\nbores: [{bore: x, facts: {finish_bore: ‸1e308 mm}}]", "finish_bore cannot be 1e308 mm (between 10 mm and 600 mm, or unknown)"},
 		{"units", "job: a\nunits: ‸furlong\nbores: [{bore: x}]", `"furlong" is not one of the choices (one of mm, inch, in)`},
+		{"photo out of the folder", "job: a\nphotos: [{file: ‸../x.jpg, shows: x}]\nbores: [{bore: x}]", `"../x.jpg" leads out of the folder of the job (put the photograph beside the job file or in a folder below it, and write its name as photos/left-ear.jpg)`},
+		{"photo out by a detour", "job: a\nphotos: [{file: ‸a/../../x.jpg, shows: x}]\nbores: [{bore: x}]", ""},
+		{"photo at the root", "job: a\nbores: [{bore: x, photos: [{file: ‸/etc/x.jpg, shows: x}]}]", ""},
+		{"photo on a drive", "job: a\nbores: [{bore: x, photos: [{file: ‸'C:/x.jpg', shows: x}]}]", ""},
+		{"photo on the web", "job: a\nbores: [{bore: x, photos: [{file: ‸'https://x/x.jpg', shows: x}]}]", ""},
+		{"photo with backslash", "job: a\nbores: [{bore: x, photos: [{file: ‸'a\\x.jpg', shows: x}]}]", `"a\\x.jpg" has a backslash (write folders with /, as photos/left-ear.jpg)`},
+		{"photo with a zero", "job: a\nbores: [{bore: x, photos: [{file: ‸\"a\\0.jpg\", shows: x}]}]", ""},
+		{"photo turned round", "job: a\nbores: [{bore: x, photos: [{file: ‸\"a\\u202egpj.jpg\", shows: x}]}]", ""},
+		{"photo with detour", "job: a\nbores: [{bore: x, photos: [{file: ‸./x.jpg, shows: x}]}]", `"./x.jpg" is not the plain name of a file (leave out ./, // and a / at the end)`},
+		{"photo of another kind", "job: a\nbores: [{bore: x, photos: [{file: ‸x.heic, shows: x}]}]", `"x.heic" is neither a JPEG nor a PNG by its name (name a file that ends in .jpg, .jpeg or .png; save other kinds as JPEG)`},
+		{"photo without words", "job: a\nbores: [{bore: x, photos: [‸{file: x.jpg}]}]", ""},
+		{"photo key", "job: a\nbores: [{bore: x, photos: [{file: x.jpg, ‸show: x, shows: y}]}]", `unknown key "show" (did you mean shows?)`},
 		{"anchor", "job: &a b\nbores: [{bore: ‸*a}]", ""},
 	}
 	book := house(t)
@@ -151,6 +173,7 @@ func FuzzRead(f *testing.F) {
 		}
 	}
 	f.Add("job: a\nbores: [{bore: x, facts: {finish_bore: 60 mm}}]")
+	f.Add("job: a\nbores: [{bore: x}]\nexpect: {x: {points: {refer: [-4, 4]}, leans: {refer: {unknown-alloy-stop: 4}}, worked_out: {sleeve_bore: unknown}}}")
 	f.Fuzz(func(t *testing.T, text string) {
 		job, err := cases.Read("job.yaml", []byte(text), book)
 		if err != nil {
@@ -163,6 +186,11 @@ func FuzzRead(f *testing.F) {
 			a := book.Advise(b.Name, b.Findings, job.Units)
 			if a.Chosen.Method == "" {
 				t.Error("no method is advised")
+			}
+			if b.Expect != nil {
+				s := book.NewState()
+				s.Load(b.Findings)
+				b.Expect.Wrong(s)
 			}
 		}
 	})

@@ -12,6 +12,7 @@ var jobKeys = document.Keys{
 	{Name: "units", Means: "The unit of lengths that are written without one: mm or inch."},
 	{Name: "facts", Means: "What holds for every bore of the job. A bore may say otherwise."},
 	{Name: "prices", Means: "What is known of money, for every bore. It changes no advice."},
+	{Name: "photos", Means: "Photographs of the whole job, for the papers."},
 	{Name: "bores", Needed: true, Means: "The worn bores, one entry each."},
 	{Name: "expect", Means: "In a worked case: the advice that a careful hand expects, by the name of the bore."},
 }
@@ -22,6 +23,7 @@ var boreKeys = document.Keys{
 	{Name: "prices", Means: "What is known of money, for this bore."},
 	{Name: "readings", Means: "Measurements in the bore as it was found."},
 	{Name: "as_bored", Means: "Measurements after the cut."},
+	{Name: "photos", Means: "Photographs of this bore, for the papers."},
 }
 
 var priceKeys = document.Keys{
@@ -47,12 +49,15 @@ var expectKeys = document.Keys{
 	{Name: "no_cautions", Means: "These must not be shown."},
 	{Name: "holds", Means: "These rules hold."},
 	{Name: "fails", Means: "These rules fail."},
-	{Name: "not_checked", Means: "These rules are listed as not checked."},
+	{Name: "left_open", Means: "These rules are unknown and leave the question open."},
+	{Name: "until_known", Means: "These rules are unknown and count as holding until it is known."},
+	{Name: "not_checked", Means: "These rules are unknown and passed over, listed as not checked."},
 	{Name: "verdicts", Means: "The verdict of single methods: go, conditional, no_go or open."},
-	{Name: "points", Means: "The points of single methods."},
-	{Name: "ruled_out_by", Means: "The rules that rule a method out, and no others."},
-	{Name: "demands", Means: "The demands in force for a method, and no others."},
-	{Name: "worked_out", Means: "Values of worked-out facts."},
+	{Name: "points", Means: "The points of single methods: of what is known, or [least, most]."},
+	{Name: "leans", Means: "Rules that lean a method, each with its points."},
+	{Name: "ruled_out_by", Means: "Rules that rule a method out, perhaps with others."},
+	{Name: "demands", Means: "Demands in force for a method, perhaps with others."},
+	{Name: "worked_out", Means: "Values of facts that are worked out or assumed, to the last digit written."},
 }
 
 // The words of units:.

@@ -59,8 +59,9 @@ func TestWriteAnyJob(t *testing.T) {
 			job.Units = quantity.Inch
 		}
 		for _, name := range rapid.SliceOfNDistinct(word, 1, 4, rapid.ID).Draw(t, "bores") {
-			job.Bores = append(job.Bores, cases.Bore{Name: name, Findings: anyFindings(t, book)})
+			job.Bores = append(job.Bores, cases.Bore{Name: name, Findings: anyFindings(t, book), Photos: anyPhotos(t, word)})
 		}
+		job.Photos = anyPhotos(t, word)
 		text, err := cases.Write(job, book)
 		if err != nil {
 			t.Fatalf("%v", err)
@@ -78,6 +79,16 @@ func TestWriteAnyJob(t *testing.T) {
 			t.Fatalf("%s\n%s", diff, text)
 		}
 	})
+}
+
+// anyPhotos draws photographs with names that may be used.
+func anyPhotos(t *rapid.T, word *rapid.Generator[string]) []cases.Photo {
+	file := rapid.StringMatching(`([a-zäß#{}, -]{1,6}/)?[!-.;-Z_-~ä]{1,8}\.(jpg|JPEG|png)`)
+	var photos []cases.Photo
+	for range rapid.IntRange(0, 2).Draw(t, "photos") {
+		photos = append(photos, cases.Photo{File: file.Draw(t, "file"), Shows: word.Draw(t, "shows")})
+	}
+	return photos
 }
 
 // anyFindings draws findings that do not contradict each other: facts that must
@@ -130,11 +141,16 @@ expect:
 
 func draft(t testing.TB, text string) (*cases.Draft, string) {
 	t.Helper()
+	return draftFor(t, house(t), text)
+}
+
+func draftFor(t testing.TB, book *engine.Rulebook, text string) (*cases.Draft, string) {
+	t.Helper()
 	path := filepath.Join(t.TempDir(), "job.yaml")
 	if err := os.WriteFile(path, []byte(text), 0o640); err != nil {
 		t.Fatal(err)
 	}
-	d, err := cases.OpenDraft(path, house(t))
+	d, err := cases.OpenDraft(path, book)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -341,11 +357,19 @@ func TestDraftChangesOneFactOnly(t *testing.T) {
 	book := house(t)
 	for i, path := range jobFiles(t) {
 		for _, ending := range []string{"\n", "\r\n"} {
-			d, copied := draft(t, strings.ReplaceAll(read(t, path), "\n", ending))
-			before := d.Job()
+			text := read(t, path)
+			large := len(text) > 8000 // the same facts again, at very many bores
+			if large && ending != "\n" {
+				continue
+			}
+			d, copied := draftFor(t, book, strings.ReplaceAll(text, "\n", ending))
+			before, every := d.Job(), 9
+			if large {
+				every = 60
+			}
 			for slot, f := range book.Facts {
 				bore := before.Bores[slot%len(before.Bores)]
-				if _, said := d.Answer(bore.Name, f.Name); !said || (slot+i)%9 != 0 {
+				if _, said := d.Answer(bore.Name, f.Name); !said || (slot+i)%every != 0 {
 					continue
 				}
 				want := *d.Job()

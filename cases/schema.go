@@ -24,6 +24,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 		"job": schema.Text(), "about": schema.Text(), "invented": schema.YesNo(), "units": schema.OneWord(unitWords...),
 		"facts":  {Ref: "#/$defs/facts"},
 		"prices": pricesSchema(),
+		"photos": {Ref: "#/$defs/photos"},
 		"bores":  {Type: "array", MinItems: 1, Items: boreSchema()},
 		"expect": {Type: "object", Additional: expectSchema(book)},
 	})
@@ -33,6 +34,7 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 	job.Defs = schema.Properties{
 		{Name: "facts", Is: facts},
 		{Name: "readings", Is: schema.List(readingSchema())},
+		{Name: "photos", Is: photosSchema()},
 		{Name: "facts_with_units", Is: withUnit},
 		{Name: "readings_with_units", Is: schema.List(readingValues(false))},
 	}
@@ -42,13 +44,19 @@ func Schema(book *engine.Rulebook) *schema.Schema {
 func boreSchema() *schema.Schema {
 	readings := &schema.Schema{Ref: "#/$defs/readings"}
 	return schema.Entry(boreKeys, map[string]*schema.Schema{
-		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings,
+		"bore": schema.Text(), "facts": {Ref: "#/$defs/facts"}, "prices": pricesSchema(), "readings": readings, "as_bored": readings, "photos": {Ref: "#/$defs/photos"},
 	})
 }
 
 func pricesSchema() *schema.Schema {
 	amount := schema.Quantity(quantity.Money, true)
 	return schema.Entry(priceKeys, map[string]*schema.Schema{"part_price": amount, "downtime_cost": amount})
+}
+
+func photosSchema() *schema.Schema {
+	photos := schema.List(schema.Entry(photoKeys, map[string]*schema.Schema{"file": schema.Text(), "shows": schema.Text()}))
+	photos.MaxItems = mostPhotos
+	return photos
 }
 
 func readingSchema() *schema.Schema {
@@ -85,24 +93,25 @@ func expectSchema(book *engine.Rulebook) *schema.Schema {
 	ruleNames, cautionNames := expectable(book)
 	methods := schema.List(schema.OneWord(book.MethodNames()...))
 	rules, cautions := schema.List(schema.OneWord(ruleNames...)), schema.List(schema.OneWord(cautionNames...))
-	ofMethods := func(value *schema.Schema) *schema.Schema {
-		s := &schema.Schema{Type: "object", Additional: false}
-		for _, m := range book.Methods {
-			s.Properties = append(s.Properties, schema.Property{Name: m.Name, Is: value})
-		}
-		return s
-	}
+	byMethod := func(is *schema.Schema) *schema.Schema { return byName(book.MethodNames(), is) }
 	points := schema.Number(nil, nil, 0)
-	facts := &schema.Schema{Type: "object", Additional: false}
-	for _, f := range book.Facts {
-		facts.Properties = append(facts.Properties, schema.Property{Name: f.Name, Is: schema.Value(f, false).Means(f.Means)})
-	}
 	return schema.Entry(expectKeys, map[string]*schema.Schema{
 		"advice": methods, "may_stand": methods, "no_go": methods, "not_advised": methods,
+		"cautions": cautions, "no_cautions": cautions, "holds": rules, "fails": rules,
+		"left_open": rules, "until_known": rules, "not_checked": rules,
 		"provisional": schema.YesNo(), "narrow": schema.YesNo(),
-		"cautions": cautions, "no_cautions": cautions, "holds": rules, "fails": rules, "not_checked": rules,
-		"verdicts": ofMethods(schema.OneWord(verdicts...)), "ruled_out_by": ofMethods(rules), "demands": ofMethods(rules),
-		"points":     ofMethods(&schema.Schema{AnyOf: []*schema.Schema{points, {Type: "array", Items: points, MinItems: 2, MaxItems: 2}}}),
-		"worked_out": facts,
+		"verdicts": byMethod(schema.OneWord(verdicts...)),
+		"points":   byMethod(&schema.Schema{AnyOf: []*schema.Schema{points, {Type: "array", Items: points, MinItems: 2, MaxItems: 2}}}),
+		"leans":    byMethod(byName(book.RuleNames(), points)), "ruled_out_by": byMethod(rules), "demands": byMethod(rules),
+		"worked_out": byName(book.WorkedOutNames(), schema.Text()),
 	})
+}
+
+// byName is a mapping from some names to what is given.
+func byName(names []string, is *schema.Schema) *schema.Schema {
+	s := &schema.Schema{Type: "object", Additional: false}
+	for _, name := range names {
+		s.Properties = append(s.Properties, schema.Property{Name: name, Is: is})
+	}
+	return s
 }

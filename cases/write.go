@@ -35,6 +35,9 @@ func Write(job *Job, book *engine.Rulebook) ([]byte, error) {
 	if len(shared) > 0 {
 		addKey(root, "facts", writeFindings(shared, book))
 	}
+	if len(job.Photos) > 0 {
+		addKey(root, "photos", writePhotos(job.Photos))
+	}
 	bores := &yaml.Node{Kind: yaml.SequenceNode}
 	for _, b := range job.Bores {
 		bores.Content = append(bores.Content, writeBore(b, shared, book))
@@ -83,6 +86,9 @@ func writeBore(b Bore, shared engine.Findings, book *engine.Rulebook) *yaml.Node
 		if len(list.readings) > 0 {
 			addKey(n, list.key, writeReadings(list.readings))
 		}
+	}
+	if len(b.Photos) > 0 {
+		addKey(n, "photos", writePhotos(b.Photos))
 	}
 	return n
 }

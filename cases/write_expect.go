@@ -13,7 +13,8 @@ func writeExpect(e *Expect) *yaml.Node {
 		words []string
 	}{
 		{"advice", e.Advice}, {"may_stand", e.MayStand}, {"no_go", e.NoGo}, {"not_advised", e.NotAdvised},
-		{"cautions", e.Cautions}, {"no_cautions", e.NoCautions}, {"holds", e.Holds}, {"fails", e.Fails}, {"not_checked", e.NotChecked},
+		{"cautions", e.Cautions}, {"no_cautions", e.NoCautions}, {"holds", e.Holds}, {"fails", e.Fails},
+		{"left_open", e.LeftOpen}, {"until_known", e.UntilKnown}, {"not_checked", e.NotChecked},
 	} {
 		if len(list.words) > 0 {
 			addKey(n, list.key, row(list.words...))
@@ -49,8 +50,17 @@ func addMethods(n *yaml.Node, e *Expect) {
 			addKey(points, m.Method, plain(size(m.Least, 0, "")))
 		}
 	}
+	leans := mapping()
+	for _, m := range e.Leans {
+		rules := mapping()
+		for _, lean := range m.Rules {
+			addKey(rules, lean.Rule, plain(size(lean.Points, 0, "")))
+		}
+		addKey(leans, m.Method, rules)
+	}
 	addFilled(n, "verdicts", said)
 	addFilled(n, "points", points)
+	addFilled(n, "leans", leans)
 	for _, list := range []struct {
 		key     string
 		methods []MethodRules

@@ -8,11 +8,16 @@ import "slices"
 // reach, so a part may be one that no bore lies in: yes is certain, no is not.
 type demonstration struct {
 	*clauses
-	given *clause // only where this
-	is    Truth   // comes out so; nil is everywhere
+	given []given
 	kids  []*clause
 	ok    func(outcome []outcomes) bool
 	left  int // parts that may still be looked at
+}
+
+// given confines a demonstration to where a clause comes out in one way.
+type given struct {
+	*clause
+	is Truth
 }
 
 // demonstrates reports whether it could be shown.
@@ -24,12 +29,12 @@ func (d *demonstration) look(x box) bool {
 	if d.left--; d.left < 0 {
 		return false
 	}
-	if d.given != nil {
-		switch may := x.fold(d.clauses, d.given); {
-		case may&outcomesOf(d.is) == 0:
+	for _, g := range d.given {
+		switch may := x.fold(d.clauses, g.clause); {
+		case may&outcomesOf(g.is) == 0:
 			return true // not in question
 		case may&(may-1) != 0:
-			return d.split(x, d.given)
+			return d.split(x, g.clause)
 		}
 	}
 	found := make([]outcomes, len(d.kids))
@@ -44,7 +49,7 @@ func (d *demonstration) look(x box) bool {
 			return d.split(x, k)
 		}
 	}
-	return false
+	return x.impossible(d.clauses)
 }
 
 // split looks at each way in which a test of the clause may come out.
@@ -140,7 +145,7 @@ func (a *agreement) fact(slot int32) bool {
 	if !a.always(from, opened(a.variant, now.from), identical) {
 		return false
 	}
-	d := &demonstration{clauses: a.clauses, given: from, is: Unknown, left: a.effort,
+	d := &demonstration{clauses: a.clauses, given: []given{{from, Unknown}}, left: a.effort,
 		kids: []*clause{opened(b, old.assume), opened(a.variant, now.assume)},
 		ok:   func(found []outcomes) bool { return found[0] == found[1] && found[0]&(found[0]-1) == 0 }}
 	return d.demonstrates()

@@ -34,7 +34,7 @@ const (
 	NudgeThreshold   EditKind = "threshold nudged"
 	TurnComparison   EditKind = "comparison turned"
 	DropPart         EditKind = "part of a condition dropped"
-	SwapAndOr        EditKind = "and or or exchanged"
+	SwapAndOr        EditKind = "and taken for or"
 	ChangeWords      EditKind = "word of a list dropped or added"
 	TurnArithmetic   EditKind = "arithmetic turned"
 	DropRule         EditKind = "rule or caution dropped"

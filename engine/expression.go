@@ -2,6 +2,7 @@ package engine
 
 import (
 	"errors"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -77,9 +78,10 @@ func (l *loader) parse(w written, ternary bool) (ast.Node, typing) {
 		l.exprProblem(w, err)
 		return nil, typing{}
 	}
-	if !l.varies {
-		l.book.parsed[formulaKey{text, ternary}] = parsedFormula{tree.Node, found}
+	if l.varies {
+		l.book.parsed = maps.Clone(l.book.parsed) // the other is shared
 	}
+	l.book.parsed[formulaKey{text, ternary}] = parsedFormula{tree.Node, found}
 	return tree.Node, found
 }
 

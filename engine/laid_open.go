@@ -275,3 +275,28 @@ func narrow(s *span, op comparison, at float64, as Truth, whole bool) {
 		s.low, s.high = math.Ceil(s.low), math.Floor(s.high)
 	}
 }
+
+// impossible reports whether no bore lies in the box, because a worked-out fact
+// cannot be what is left of its span, given what is left of the others.
+func (x *box) impossible(c *clauses) bool {
+	b := c.wide.book
+	o := newOutlook(b.NewState())
+	for slot, f := range b.Facts {
+		if !f.WorkedOut() {
+			o.given[slot], o.spans[slot] = true, x.spans[slot]
+		}
+	}
+	for _, it := range b.tape {
+		o.do(it)
+		if !it.isStep || !b.Facts[it.index].WorkedOut() {
+			continue
+		}
+		s, left := &o.spans[it.index], x.spans[it.index]
+		s.low, s.high = max(s.low, left.low), min(s.high, left.high)
+		s.words &= left.words
+		if s.unknown = s.unknown && left.unknown; !s.unknown && !s.known() {
+			return true
+		}
+	}
+	return false
+}

@@ -186,16 +186,10 @@ func (s *State) Points(method int) (least, most float64) {
 // Book returns the rulebook by which the state is evaluated.
 func (s *State) Book() *Rulebook { return s.book }
 
-// InForce lists the rules of one effect that hold, or count as holding, for a
-// method.
-func (s *State) InForce(method int, effect Effect) []int {
-	var rules []int
-	for i, r := range s.book.Rules {
-		if r.Effect == effect && r.outcome(s.conditions[i]) == Holds && slices.Contains(r.For, method) {
-			rules = append(rules, i)
-		}
-	}
-	return rules
+// InForce reports whether a rule is for a method, and holds or counts as holding.
+func (s *State) InForce(rule, method int) bool {
+	r := s.book.Rules[rule]
+	return r.outcome(s.conditions[rule]) == Holds && slices.Contains(r.For, method)
 }
 
 // NotChecked reports whether a rule is passed over because nobody knows what it

@@ -109,9 +109,21 @@ func (b *Rulebook) Reading(q *Statement) []int {
 // the facts are within their ranges. Yes is certain.
 func (b *Rulebook) Never(q *Statement, as Truth, effort int) bool {
 	c := b.newClauses()
-	d := &demonstration{clauses: c, kids: []*clause{c.open(b, q.root)}, left: effort,
+	d := &demonstration{clauses: c, given: c.taken(q), kids: []*clause{c.open(b, q.root)}, left: effort,
 		ok: func(found []outcomes) bool { return found[0]&outcomesOf(as) == 0 }}
 	return d.demonstrates()
+}
+
+// taken confines an assumption to where it is taken: while nothing else says what
+// the fact is.
+func (c *clauses) taken(q *Statement) []given {
+	if q.Key != "assume" {
+		return nil
+	}
+	if from := c.wide.book.steps[q.slot].from; from.root >= 0 {
+		return []given{{c.open(c.wide.book, from.root), Unknown}}
+	}
+	return nil
 }
 
 // NeverTurns reports whether it is shown that a comparison, when it comes out in
@@ -124,7 +136,7 @@ func (b *Rulebook) NeverTurns(q *Statement, asked int, as Truth, effort int) boo
 		defer func() { c.fixed = nil }()
 		return c.open(b, q.root)
 	}
-	d := &demonstration{clauses: c, given: c.ofAtom(b, a), is: as, kids: []*clause{with(as), with(-as)}, left: effort,
+	d := &demonstration{clauses: c, given: append(c.taken(q), given{c.ofAtom(b, a), as}), kids: []*clause{with(as), with(-as)}, left: effort,
 		ok: func(found []outcomes) bool {
 			either := found[0] & (mayHold | mayFail)
 			return either&(found[1].not()) == 0

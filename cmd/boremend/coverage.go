@@ -81,9 +81,9 @@ func saveDrafts(folder string, book *engine.Rulebook, drafts []audit.Draft) ([]t
 	}
 	var saved []term.Drafted
 	for _, d := range drafts {
-		out := term.Drafted{Blank: d.Blank, Found: d.Found}
+		out := term.Drafted{Blanks: d.Blanks, Found: d.Found}
 		if d.Found {
-			out.File = filepath.Join(folder, draftName(d.Blank)+".yaml")
+			out.File = filepath.Join(folder, draftName(d.Blanks[0])+".yaml")
 			was, err := saveDraft(out.File, book, d)
 			if err != nil {
 				return saved, err
@@ -124,13 +124,14 @@ func saveDraft(path string, book *engine.Rulebook, d audit.Draft) (wasThere bool
 	s := book.NewState()
 	s.Load(d.Findings)
 	decided := s.Decide()
-	remark := fmt.Sprintf(`This bore is here because %s.
+	remark := fmt.Sprintf(`Drafted because there was no case in which, of the %s %s:
+%s
 The rulebook now advises %s (%s). That is what it says, not what is
 right: judge the bore as at the machine, then write what you expect.
 
 expect:
   %s:
-    advice: []`, term.BlankFilled(d.Blank), book.Methods[decided.Method].Name, decided.Verdict, bore)
+    advice: []`, d.Blanks[0].Declares, d.Blanks[0].Name, term.BlanksFilled(d.Blanks), book.Methods[decided.Method].Name, decided.Verdict, bore)
 	if err := draft.Remark(remark); err != nil {
 		return false, err
 	}

@@ -16,6 +16,10 @@ A JOB FILE says what was found at each worn bore of one visit:
       facts: {finish_bore: 110 mm, worn_max: 114.2 ±0.05 mm, edge_distance: unknown}
       readings: [{depth: 10 mm, clock: 0, diameter: 113.9 mm}]
       as_bored: []               # the same form, after the cut
+      photos: [{file: left-ear.jpg, shows: the worn side}]   # also beside job:
+
+Photographs are JPEG or PNG files beside the job file or in folders below it. The
+papers show them upright and small, without place, time or camera.
 
 A job, or a bore, may say what it knows of money, in the currency of the rates:
 
@@ -49,6 +53,30 @@ to its work.
 
 Sizes are written as 22 mm, 7/8 in, 1-1/4 in, 0.875 in, 9 thou, 22 ±0.5 mm; forces
 as 310 kN; temperatures as 12 degC or 54 degF. Any fact may be unknown.
+
+A WORKED CASE is a job file that also says what is expected, bore by bore:
+
+  expect:
+    left ear:
+      advice: [sleeve_shoulder]          # any one of these
+      may_stand: [sleeve_bolt_capture]   # may come second
+      no_go: [weld_and_bore]             # ruled out or open
+      not_advised: [oversize_pin]        # may stand, never first
+      provisional: false
+      narrow: false                      # true: narrow or touchy is said
+      cautions: [k-press-ejection]       # shown; no_cautions: not shown
+      holds: [room-for-shoulder]         # rules that hold; fails: rules that fail
+      left_open: [no-bar]                # rules that are unknown and leave it open,
+      until_known: [second-signature]    #   count as holding until it is known,
+      not_checked: [maker-forbids]       #   or are passed over
+      verdicts: {weld_and_bore: no_go}   # go, conditional, no_go or open
+      points: {weld_and_bore: 2}         # of what is known; [1, 3] for least and most
+      leans: {weld_and_bore: {easy-steel: 2}}          # rules and their points
+      ruled_out_by: {weld_and_bore: [no-hot-work]}     # among others
+      demands: {weld_and_bore: [strongback]}           # among others
+      worked_out: {sleeve_bore: 90 mm}   # to the last digit written
+
+Nothing that is left out is checked.
 
 A RULEBOOK is a folder: rulebook.yaml, facts.yaml, limits.yaml, methods.yaml, rules/*.yaml
 and, if there are any, cautions.yaml. An OVERLAY is a folder laid over another rulebook;
@@ -149,6 +177,12 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                what goes by the job or the line is shared in equal parts by the bores
                that need it. A wide line stands for a size that is not known.
   price --counts  {counts: [{count, means}]}: what items of rates can go by.
+  sheet JOB    {job, rulebook, date, papers: [{for: customer|shop, title, subject, foot,
+               mark, page, date, blocks: [one of {heading}, {para}, {list}, {checks},
+               {pairs}, {table}, {note}, {answer}, {figure}, {photo}, {blanks},
+               {signatures}, {working}, {page_break}]}], files}. Texts are as printed; an
+               empty cell is there to be written in. files are those written: none with
+               --format json, unless --out names a folder.
   batch SOURCE --to jsonl  a line for each bore: {job, rulebook, bore, advice and missing
                (as advise), demands [rule], cautions [{caution}], place {file, line}}, or
                errors [{file, line, column, says, remedy}] and no advice. With --quick
@@ -192,6 +226,22 @@ kJ/mm, each beside its unit; texts are in the units of the reader.
                before, after: holds|fails|unknown|absent, points_before, points_after,
                text_before, text_after, edited}], methods [{method, before, after}],
                demands and cautions [{name, method, before, after}], reworded, other_points.
+  rulebook coverage  {rulebook, cases, unjudged, statements [{declares: rule|caution|fact,
+               name, key: if|from|assume, text, file, line, holds, fails, unknown,
+               comparisons [{text, holds, fails, unknown, held_and_decided,
+               failed_and_decided}]}], blanks [{declares, name, key, file,
+               line, comparison, number, want: holds|fails, decides}], stopped, drafts
+               [{blanks, found, draft, was_there}]}. blanks is what no case exercises.
+               The counts are of bores; unjudged bores expect nothing. comparison is
+               empty for the whole condition; decides: it was seen, but never decided
+               alone. drafts is there with --write.
+  rulebook mutate  {rulebook, cases, edits, refused, tried, noticed, not_noticed,
+               no_effect, score, stopped, failing [case], kinds [{kind, noticed,
+               not_noticed, no_effect}], survivors [{declares, name, key, value,
+               kind, old, new, file, line, pin [rule]}]}. score is noticed of all that
+               were tried and are not shown to be without effect on every advice; of
+               those only the sizing sheets may read something else. value is what would
+               stand under key; without a key the declaration is taken away.
 
   intake       asks and saves, then writes what advise JOB would; the questions go to
                standard error. It keeps the comments of the job file, and writes an

@@ -28,7 +28,8 @@ the house rulebook), one at a time and only in memory: a threshold moved, a
 comparison turned, a part of a condition left out, an effect or points changed.
 After each it replays the cases. An edit is noticed when something that a case
 expects is no longer so. Those that no case notices are listed, with the rules
-that a case should pin. Edits that are shown to change nothing do not count.
+that a case should pin. Edits that are shown to have no effect on any advice do
+not count.
 
 With --min the exit status is 1 when fewer than so many percent are noticed.`,
 		Args: oneFolder,

@@ -59,7 +59,7 @@ func (a *app) sheet(path string, f sheetFlags) error {
 	if err := f.check(); err != nil {
 		return err
 	}
-	job, err := a.paperJob(path, f)
+	job, err := a.loadForPapers(path, f)
 	if err != nil {
 		return err
 	}

@@ -9,5 +9,12 @@
 // of how a finding is shown.
 package audit
 
-// Report is told how far long work is, from one goroutine.
+// Report is told how far long work is, from one goroutine. It may be nil.
 type Report func(done, total int)
+
+// tell reports how far the work is, where anybody wants to know.
+func (r Report) tell(done, total int) {
+	if r != nil {
+		r(done, total)
+	}
+}

@@ -86,7 +86,7 @@ func Cover(ctx context.Context, book *engine.Rulebook, list []Case, report Repor
 			break
 		}
 		c.Blanks = append(c.Blanks, c.Statements[i].blanks(book)...)
-		report(i+1, len(c.Statements))
+		report.tell(i+1, len(c.Statements))
 	}
 	return c
 }

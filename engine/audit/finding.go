@@ -44,6 +44,9 @@ type About struct {
 	Column int    `json:"column,omitempty"`
 }
 
+// key tells what is spoken of from everything else.
+func (a About) key() string { return a.What + " " + a.Name }
+
 // at points at a place inside the entry.
 func (a About) at(line, column int) About {
 	a.Line, a.Column = line, column

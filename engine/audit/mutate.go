@@ -4,6 +4,7 @@ import (
 	"context"
 	"runtime"
 	"slices"
+	"strings"
 	"sync"
 
 	"boremend/engine"
@@ -18,10 +19,10 @@ type Mutation struct {
 	Tried      int         `json:"tried"`   // less than Edits when the work was stopped
 	Noticed    int         `json:"noticed"`
 	NotNoticed int         `json:"not_noticed"`
-	Equivalent int         `json:"change_nothing"` // whatever is found at a bore; this has been shown
-	Score      float64     `json:"score"`          // noticed of all that were tried and are not shown to change nothing
+	Equivalent int         `json:"no_effect"` // on any advice, whatever is found at a bore; this has been shown
+	Score      float64     `json:"score"`     // noticed of all that were tried and may have an effect
 	Stopped    bool        `json:"stopped"`
-	Failing    []string    `json:"failing"` // cases that fail already, and so notice nothing
+	Failing    []string    `json:"failing"` // cases that fail already and notice nothing, with what differs
 	Kinds      []KindCount `json:"kinds"`
 	Survivors  []Survivor  `json:"survivors"`
 }
@@ -37,7 +38,7 @@ type KindCount struct {
 	Kind       engine.EditKind `json:"kind"`
 	Noticed    int             `json:"noticed"`
 	NotNoticed int             `json:"not_noticed"`
-	Equivalent int             `json:"change_nothing"`
+	Equivalent int             `json:"no_effect"`
 }
 
 // fate is what becomes of an edit.
@@ -56,11 +57,11 @@ const proofEffort = 4000
 
 // Mutate makes small wrong edits of a rulebook, one at a time, and replays the
 // cases until one notices. An edit that none notices is left out of the score
-// if it is shown to change nothing.
+// if it is shown to have no effect on what the rules say of any bore.
 func Mutate(ctx context.Context, book *engine.Rulebook, list []Case, report Report) Mutation {
 	r := &replay{book: book, edits: book.Edits()}
-	m := Mutation{Cases: len(list), Score: 1, Failing: []string{}, Survivors: []Survivor{}}
-	r.cases, m.Failing = passing(book, list, m.Failing)
+	m := Mutation{Cases: len(list), Score: 1, Kinds: []KindCount{}, Survivors: []Survivor{}}
+	r.cases, m.Failing = passing(book, list)
 	r.fates = make([]fate, len(r.edits))
 	m.Stopped = r.all(ctx, report)
 	kinds := map[engine.EditKind]int{}
@@ -78,16 +79,16 @@ func Mutate(ctx context.Context, book *engine.Rulebook, list []Case, report Repo
 
 // passing splits off the cases that fail with the rulebook as it is, and those
 // that expect nothing.
-func passing(book *engine.Rulebook, list []Case, none []string) (pass []Case, failing []string) {
-	failing = none
+func passing(book *engine.Rulebook, list []Case) (pass []Case, failing []string) {
+	failing = []string{}
 	s := book.NewState()
 	for _, c := range list {
 		if c.Wrong == nil {
 			continue
 		}
 		s.Load(c.Findings)
-		if len(c.Wrong(s)) > 0 {
-			failing = append(failing, c.Name)
+		if wrong := c.Wrong(s); len(wrong) > 0 {
+			failing = append(failing, c.Name+": "+strings.Join(wrong, "; "))
 		} else {
 			pass = append(pass, c)
 		}
@@ -162,7 +163,7 @@ func (r *replay) all(ctx context.Context, report Report) (stopped bool) {
 	tried := 0
 	for n := range done {
 		tried += n
-		report(tried, len(r.edits))
+		report.tell(tried, len(r.edits))
 	}
 	return slices.Contains(r.fates, untried)
 }

@@ -11,12 +11,12 @@ import (
 	"boremend/engine/quantity"
 )
 
-// Draft is a bore that fills a blank, found by the engine and not yet judged by
+// Draft is a bore that fills blanks, found by the engine and not yet judged by
 // anybody.
 type Draft struct {
-	Blank    Blank
-	From     string // the case that it was made from
-	Changed  []int  // facts that differ from it
+	Blanks   []Blank // the one that it was looked for, and others that it fills as well
+	From     string  // the case that it was made from
+	Changed  []int   // facts that differ from it
 	Findings engine.Findings
 	Found    bool // false: none was found in the effort allowed
 }
@@ -41,27 +41,38 @@ func Seek(ctx context.Context, book *engine.Rulebook, list []Case, g Blank) Draf
 	for _, try := range []func(Case) bool{k.one, k.two, func(c Case) bool { return k.several(c, chance) }} {
 		for i, c := range list {
 			if ctx.Err() != nil {
-				return Draft{Blank: g}
+				return Draft{Blanks: []Blank{g}}
 			}
-			if k.tries = i; try(c) && k.confirmed(c) {
+			if k.base = i; try(c) && k.confirmed(c) {
 				return k.found
 			}
 		}
 	}
-	return Draft{Blank: g}
+	return Draft{Blanks: []Blank{g}}
 }
 
-// SeekAll looks for a bore for each blank. When the context ends, the blanks that
-// were not reached are left out.
+// SeekAll looks for a bore for each blank that none of the bores found before
+// fills. When the context ends, the blanks that were not reached are left out.
 func SeekAll(ctx context.Context, book *engine.Rulebook, list []Case, blanks []Blank, report Report) []Draft {
 	var drafts []Draft
+	s := book.NewState()
 	for i, g := range blanks {
+		at := slices.IndexFunc(drafts, func(d Draft) bool {
+			if d.Found {
+				s.Load(d.Findings)
+			}
+			return d.Found && g.filledBy(s)
+		})
+		if at >= 0 {
+			drafts[at].Blanks = append(drafts[at].Blanks, g)
+			continue
+		}
 		d := Seek(ctx, book, list, g)
 		if ctx.Err() != nil {
 			break
 		}
 		drafts = append(drafts, d)
-		report(i+1, len(blanks))
+		report.tell(i+1, len(blanks))
 	}
 	return drafts
 }
@@ -76,7 +87,7 @@ type seeker struct {
 	values  [][]value
 	changed []change
 	found   Draft
-	tries   int
+	base    int // number of the case at hand
 }
 
 // value is a number, a word, or unknown.
@@ -126,18 +137,19 @@ func readable(v float64) float64 {
 	return out
 }
 
-// fills reports whether the state shows what no case does.
-func (k *seeker) fills() bool {
-	q := &k.blank.statement
-	answer, taken := k.state.Answer(q)
-	if !taken {
+// filledBy reports whether a state shows what no case does.
+func (g *Blank) filledBy(s *engine.State) bool {
+	answer, taken := s.Answer(&g.statement)
+	switch {
+	case !taken:
 		return false
+	case g.asked < 0:
+		return answer == g.want
 	}
-	if k.blank.asked < 0 {
-		return answer == k.blank.want
-	}
-	return k.state.AnswerOf(q, k.blank.asked) == k.blank.want && k.state.Turns(q, k.blank.asked)
+	return s.AnswerOf(&g.statement, g.asked) == g.want && s.Turns(&g.statement, g.asked)
 }
+
+func (k *seeker) fills() bool { return k.blank.filledBy(k.state) }
 
 func (k *seeker) set(c change) {
 	if c.to.unknown {
@@ -174,7 +186,7 @@ func (k *seeker) from(first int, before []change) bool {
 
 // two changes two facts.
 func (k *seeker) two(c Case) bool {
-	if k.tries >= seekBases {
+	if k.base >= seekBases {
 		return false
 	}
 	k.state.Load(c.Findings)
@@ -194,7 +206,7 @@ func (k *seeker) two(c Case) bool {
 
 // several changes some facts by chance.
 func (k *seeker) several(c Case, chance *rand.Rand) bool {
-	if k.tries >= seekBases || len(k.facts) == 0 {
+	if k.base >= seekBases || len(k.facts) == 0 {
 		return false
 	}
 	for range seekDraws / seekBases {
@@ -217,7 +229,7 @@ func (k *seeker) several(c Case, chance *rand.Rand) bool {
 // contradict each other.
 func (k *seeker) confirmed(c Case) bool {
 	found := slices.Clone(c.Findings)
-	d := Draft{Blank: k.blank, From: c.Name, Found: true}
+	d := Draft{Blanks: []Blank{k.blank}, From: c.Name, Found: true}
 	for _, made := range k.changed {
 		d.Changed = append(d.Changed, made.slot)
 		found = slices.DeleteFunc(found, func(f engine.Finding) bool { return f.Fact == made.slot })

@@ -36,8 +36,8 @@ func (s *survey) subjects() []subject {
 
 // holdsKey and failsKey name the questions whether a subject can ever hold, and
 // whether it can ever not hold although everything is known.
-func (a About) holdsKey() string { return a.What + " " + a.Name + " holds" }
-func (a About) failsKey() string { return a.What + " " + a.Name + " fails" }
+func (a About) holdsKey() string { return a.key() + " holds" }
+func (a About) failsKey() string { return a.key() + " fails" }
 
 // steady reports whether the subject always comes out the same.
 func (s *survey) steady(a About) bool { return s.never(a.holdsKey()) || s.never(a.failsKey()) }

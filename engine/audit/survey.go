@@ -30,7 +30,8 @@ type survey struct {
 	kind    string // for which questions are being put
 	asked   []*asked
 	byKey   map[string]*asked
-	pending [][]*asked // by the rule that must count as holding, from 1; 0 for noRule
+	byName  map[string][]*asked // by what they speak of
+	pending [][]*asked          // by the rule that must count as holding, from 1; 0 for noRule
 	state   *engine.State
 	random  *rand.Rand
 	trials  [][]float64 // by fact; none for a worked-out one
@@ -54,7 +55,7 @@ type asked struct {
 }
 
 func newSurvey(ctx context.Context, book *engine.Rulebook, options Options) *survey {
-	s := &survey{ctx: ctx, book: book, options: options, byKey: map[string]*asked{}, pending: make([][]*asked, len(book.Rules)+1),
+	s := &survey{ctx: ctx, book: book, options: options, byKey: map[string]*asked{}, byName: map[string][]*asked{}, pending: make([][]*asked, len(book.Rules)+1),
 		state: book.NewState(), random: rand.New(rand.NewPCG(3, 5)), trials: make([][]float64, len(book.Facts))}
 	for slot, f := range book.Facts {
 		if !f.WorkedOut() {
@@ -74,6 +75,7 @@ func (s *survey) ask(key string, a asked) *asked {
 	}
 	a.open.Kind = s.kind
 	s.byKey[key] = &a
+	s.byName[a.open.key()] = append(s.byName[a.open.key()], &a)
 	s.asked = append(s.asked, &a)
 	s.pending[a.rule+1] = append(s.pending[a.rule+1], &a)
 	return &a
@@ -117,7 +119,7 @@ func (s *survey) settle(report Report) {
 		s.draw(nil, i%3 == 2)
 	}
 	for _, a := range s.asked {
-		if a.answer == engine.Met && a.telling && s.ctx.Err() == nil {
+		if a.answer == engine.Met && a.telling && s.wondering(a) && s.ctx.Err() == nil {
 			s.vary(s.needed(a.question, a.found))
 		}
 	}
@@ -132,6 +134,12 @@ func (s *survey) settle(report Report) {
 			s.resolve(a)
 		}
 	}
+}
+
+// wondering reports whether something of which a question speaks has other
+// questions without an answer.
+func (s *survey) wondering(a *asked) bool {
+	return slices.ContainsFunc(s.byName[a.open.key()], func(other *asked) bool { return other.answer == engine.Unsettled })
 }
 
 // moot reports whether a question is about what else happens when a rule holds

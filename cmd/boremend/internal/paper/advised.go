@@ -1,11 +1,14 @@
 package paper
 
+import "slices"
+
 // advised tells what to do, why, how sure that is and what it depends on.
 func (j Job) advised(w *writer, b Bore) {
 	k := j.known(b.Advice)
 	c := b.Advice.Chosen
 	w.heading("What we advise, and why")
 	w.para(sentence(answer(b)) + " " + reworded(c.Plain))
+	w.figures(b, customersDrawings...)
 	if b.Cut != nil && !b.Cut.StillStands {
 		w.note("danger", "STOP", "The hole came out beyond what this way allows. Advised now: "+b.Cut.AdviceAgain+". Nothing more is cut before that has been settled.")
 	}
@@ -19,6 +22,7 @@ func (j Job) advised(w *writer, b Bore) {
 	}
 	w.subheading("How sure this is")
 	w.list(k.howSure())
+	shares(w, b.Sure)
 	j.depends(w, b)
 	if b.Consent != nil {
 		j.withConsent(w, b)
@@ -34,6 +38,13 @@ func answer(b Bore) string {
 	return text
 }
 
+// customersDrawings show what the repair makes.
+var customersDrawings = []string{"ear_after", "section", "build_up", "screws", "plate"}
+
+// standingFacts say what a machine is. Nobody is to think of them as something to
+// be changed for the sake of an answer.
+var standingFacts = []string{"lifts_people", "certified_structure", "safety_critical"}
+
 // depends lists the conditions of an advice, and what would soonest change it.
 func (j Job) depends(w *writer, b Bore) {
 	k := j.known(b.Advice)
@@ -47,9 +58,12 @@ func (j Job) depends(w *writer, b Bore) {
 		w.para("It is not known yet whether this applies too:")
 		w.list(reasonTexts(may))
 	}
-	if t := b.Advice.Nearest; t != nil {
-		w.para("What would soonest change the advice: " + k.means(t.Fact) + ", if it were " + reworded(t.To) + " and not " + reworded(t.From) +
-			". Then we would advise: " + reworded(t.Title) + ".")
+	if t := b.Advice.Nearest; t != nil && !slices.Contains(standingFacts, t.Fact) {
+		were := ", if it were " + reworded(t.To) + " and not " + reworded(t.From)
+		if !k.has(t.Fact) {
+			were = ", should it turn out to be " + reworded(t.To)
+		}
+		w.para("What would soonest change the advice: " + k.means(t.Fact) + were + ". Then we would advise: " + reworded(t.Title) + ".")
 	}
 }
 

@@ -26,6 +26,11 @@ func (j Job) approvals(w *writer) {
 				said = append(said, text)
 			}
 		}
+		for _, c := range b.Advice.Cautions {
+			if text := cautionText(c); decides(c) && !slices.Contains(said, text) {
+				said = append(said, text)
+			}
+		}
 	}
 	w.list(said)
 	rows := [][]string{{"Owner: go ahead as advised, price and conditions read", "", ""}}
@@ -40,6 +45,11 @@ func (j Job) approvals(w *writer) {
 	}
 	w.form([]string{"Who, for what", "Asked (date)", "Answer, and where it is filed"}, rows)
 	w.small("Local law, the maker's instructions and licensed practice come before anything in this paper. Nothing here says or means that the maker agrees.")
+}
+
+// decides reports whether a caution says who may decide at all.
+func decides(c engine.CautionShown) bool {
+	return c.SaidIf == "" && c.Danger == "danger" && slices.Contains(c.At, "choose")
 }
 
 func (j Job) any(is func(known) bool) bool {

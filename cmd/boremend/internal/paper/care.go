@@ -34,6 +34,9 @@ func (j Job) mustDo(w *writer) {
 		}
 	}
 	w.list(said)
+	if j.allStopped() {
+		return
+	}
 	w.small("What we promise is our work and the sizes on the sheet that we leave, for the time agreed. It ends with no grease, overload, another pin, or welding by others near the joint. On iron, cracked or reinforced ears it covers our work only, and no working life.")
 	w.heading("When to look again")
 	j.inspections(w)
@@ -60,7 +63,7 @@ func (j Job) ownersCautions(w *writer) {
 	for _, grade := range []string{"danger", "warning", "note"} {
 		for _, b := range j.Bores {
 			for _, c := range b.Advice.Cautions {
-				if seen[c.Text] || c.Danger != grade || c.SaidIf != "" || !forOwners(c) {
+				if seen[c.Text] || c.Danger != grade || c.SaidIf != "" || !forOwners(c) || decides(c) {
 					continue
 				}
 				seen[c.Text] = true

@@ -32,6 +32,7 @@ func (j Job) opening(w *writer) {
 	for _, b := range j.Bores {
 		w.add(Answer{capital(given(b.Name)), answer(b)})
 	}
+	w.photos(j.Photos)
 }
 
 // signing leaves room for those who agree.

@@ -3,7 +3,7 @@ package paper
 import (
 	"encoding/json"
 
-	"github.com/tdewolff/canvas"
+	"boremend/cmd/boremend/internal/paper/draw"
 )
 
 // Document is one paper. All texts are ready to print.
@@ -81,12 +81,9 @@ type (
 		Label string `json:"label"`
 		Text  string `json:"text"`
 	}
-	// Figure is a picture with words that say what it shows.
+	// Figure is a drawing with its title, and words that say what it shows.
 	Figure struct {
-		Caption string         `json:"caption"`
-		Text    string         `json:"text"` // for those who do not see it
-		SVG     string         `json:"-"`
-		Canvas  *canvas.Canvas `json:"-"`
+		Drawing draw.Drawing
 	}
 	// Photo is a picture taken on site, as JPEG.
 	Photo struct {
@@ -138,6 +135,11 @@ func (Blanks) name() string     { return "blanks" }
 func (Signatures) name() string { return "signatures" }
 func (Working) name() string    { return "working" }
 func (PageBreak) name() string  { return "page_break" }
+
+// MarshalJSON writes what a figure shows in words.
+func (f Figure) MarshalJSON() ([]byte, error) {
+	return json.Marshal(map[string]string{"name": f.Drawing.Name, "title": f.Drawing.Title, "words": f.Drawing.Words})
+}
 
 // MarshalJSON writes each block under the name of its kind.
 func (d Document) MarshalJSON() ([]byte, error) {

@@ -49,10 +49,18 @@ func (p *pen) RenderPath(path *canvas.Path, style canvas.Style, m canvas.Matrix)
 	}
 }
 
-// RenderText draws text as outlines, so that it looks as in the other forms of
-// the drawing.
+// RenderText sets the text of a drawing in the type of the paper, which is the
+// same, so that it can be found and copied. Text that is turned is drawn as
+// outlines.
 func (p *pen) RenderText(text *canvas.Text, m canvas.Matrix) {
-	text.RenderAsPath(p, m, canvas.DefaultResolution)
+	if m[0][1] != 0 || m[1][0] != 0 {
+		text.RenderAsPath(p, m, 0)
+		return
+	}
+	text.WalkSpans(func(x, y float64, span canvas.TextSpan) {
+		at := m.Dot(canvas.Point{X: x, Y: y})
+		p.text(at.X, at.Y, p.faces.regular.printable(span.Text), false, span.Face.Size*math.Abs(m[0][0]))
+	})
 }
 
 // RenderImage is for rasters, which drawings have none of.

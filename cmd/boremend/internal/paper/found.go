@@ -36,6 +36,8 @@ func (j Job) found(w *writer, b Bore) {
 		rows = append(rows, [2]string{capital(k.means(f.fact)), text})
 	}
 	w.pairs(rows)
+	w.figures(b, "ear_found", "wear")
+	w.photos(b.Photos)
 	if b.Cut != nil {
 		w.para(j.asBored(*b.Cut))
 	}

@@ -1,7 +1,9 @@
 package paper
 
 import (
+	"boremend/cmd/boremend/internal/paper/draw"
 	"boremend/engine"
+	"boremend/engine/explain"
 	"boremend/engine/quantity"
 	"boremend/knowledge/price"
 	"boremend/knowledge/worked"
@@ -17,6 +19,7 @@ type Job struct {
 	Date     string // YYYY-MM-DD
 	Tool     string // the program and its version
 	Bores    []Bore
+	Photos   []Photo      // of the whole job
 	Offer    *price.Offer // nil where nothing was priced
 }
 
@@ -26,7 +29,13 @@ type Bore struct {
 	Advice   engine.Advice
 	Sized    Sized // by the advised method
 	Readings []Reading
-	Cut      *Cut // once it has been bored
+	Photos   []Photo
+	Drawings []draw.Drawing
+	Undrawn  string // why a drawing could not be made although its numbers are there
+	Cut      *Cut   // once it has been bored
+	// Sure is how the outcomes share out within the give-or-takes. Nil where none
+	// of them matters.
+	Sure *explain.Sure
 	// Consent is what would be advised if the maker agreed in writing. Nil unless
 	// the advice is to stop and ask, and consent would change that.
 	Consent *Consent

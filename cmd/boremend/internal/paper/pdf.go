@@ -10,6 +10,10 @@ import (
 
 const family = "paper"
 
+// mostFootLines is how many lines one text at the foot of a page may take; the
+// paper itself names everything whole.
+const mostFootLines = 2
+
 // PDF writes a document as pages of its sheet. The same document gives the same
 // bytes.
 func PDF(d Document) ([]byte, error) {
@@ -83,7 +87,8 @@ func (p *printer) frame(d Document, t typesetter, number, of int) {
 	p.stroke(marginSide, y-4, stroke{t.width, 0, thinLine})
 	small := 7 * pointMM
 	for _, foot := range d.Foot {
-		for _, line := range t.regular.wrap(foot, small, t.width) {
+		lines := t.regular.wrap(foot, small, t.width)
+		for _, line := range lines[:min(len(lines), mostFootLines)] {
 			p.text(marginSide, y, line, false, small)
 			y += small * 1.25
 		}

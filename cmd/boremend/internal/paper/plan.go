@@ -14,9 +14,9 @@ type look struct {
 
 // plannedFor says what a plan of inspections turns on.
 type plannedFor struct {
-	stopGap bool
-	halved  bool
-	why     []string // it is halved
+	stopGaps []string // bores with a repair for now
+	halved   bool
+	why      []string // it is halved
 }
 
 // housePlan is when to look again. Common practice, no source: an opinion. The
@@ -53,7 +53,9 @@ func (j Job) planned() plannedFor {
 		if k.is("lifts_people", "yes") {
 			halve("people on the machine")
 		}
-		p.stopGap = p.stopGap || slices.Contains(stopGaps, b.Advice.Chosen.Method)
+		if slices.Contains(stopGaps, b.Advice.Chosen.Method) {
+			p.stopGaps = append(p.stopGaps, capital(given(b.Name)))
+		}
 	}
 	return p
 }
@@ -78,8 +80,8 @@ func (l look) hours(p plannedFor) string {
 // inspections is the plan with room for dates, for both papers.
 func (j Job) inspections(w *writer) {
 	p := j.planned()
-	if p.stopGap {
-		w.note("warning", "TEMPORARY", "This is a repair for now. It is looked at every "+strconv.Itoa(stopGapHours)+
+	for _, name := range p.stopGaps {
+		w.note("warning", "TEMPORARY: "+name, "This is a repair for now. It is looked at every "+strconv.Itoa(stopGapHours)+
 			" h and comes out again. Write the word TEMPORARY on the machine and on the invoice, and fill in here when it comes out:")
 		w.add(Blanks{[]string{"Out by (date)", "or at hour-meter"}})
 	}

@@ -1,5 +1,10 @@
 package paper
 
+import (
+	"slices"
+	"strings"
+)
+
 // Shop writes the job traveller: the paper that lies at the machine, says what
 // to do in which order, and is filled in on the way. Where the advice is to stop
 // and ask, it is the sheet that goes to those who are asked.
@@ -7,35 +12,58 @@ func Shop(j Job) Document {
 	w := &writer{}
 	j.opening(w)
 	j.papersHeld(w)
+	said := map[string]bool{}
 	for _, b := range j.Bores {
 		if len(j.Bores) > 1 {
 			w.add(PageBreak{})
 		}
 		w.chapter(capital(given(b.Name)) + ": " + reworded(b.Advice.Chosen.Title))
-		for _, part := range j.bench(b) {
-			part(w, b)
-		}
+		j.bench(w, b, said)
 	}
-	j.closing(w)
+	title := "Job traveller"
+	if j.allStopped() {
+		title = "Hand-over sheet: a joint that waits for a decision"
+		j.imprint(w)
+	} else {
+		j.closing(w)
+	}
 	for _, b := range j.Bores {
 		j.workings(w, b)
 	}
-	d := j.document("shop", "Job traveller", w.blocks)
+	d := j.document("shop", title, w.blocks)
 	d.Small = true
 	return d
 }
 
-// bench lists the parts for one bore.
-func (j Job) bench(b Bore) []func(*writer, Bore) {
-	if j.stopped(b) {
-		return []func(*writer, Bore){j.terms, j.asFound, j.handOver}
+// bench writes the parts for one bore. The cautions in said have been written out
+// before.
+func (j Job) bench(w *writer, b Bore, said map[string]bool) {
+	j.terms(w, b)
+	switch {
+	case j.stopped(b):
+		j.asFound(w, b)
+		j.handOver(w, b)
+		return
+	case b.Cut != nil && !b.Cut.StillStands:
+		w.para("No further step is printed for this bore: the way that it was planned for may not be used any more. Write down what was measured, and ask for the advice again with it.")
+		j.asFound(w, b)
+		j.asLeft(w, b)
+		return
 	}
-	return []func(*writer, Bore){j.terms, j.holds, j.asFound, j.stages, j.asLeft}
+	j.holds(w, b)
+	j.asFound(w, b)
+	j.stages(w, b, said)
+	j.asLeft(w, b)
 }
 
 // stopped reports whether the advice is to stop and ask.
 func (j Job) stopped(b Bore) bool {
 	return b.Advice.Chosen.Method == j.fallback()
+}
+
+// allStopped reports whether nothing of the job is ours to do.
+func (j Job) allStopped() bool {
+	return !slices.ContainsFunc(j.Bores, func(b Bore) bool { return !j.stopped(b) })
 }
 
 // fallback is the method that stops and asks.
@@ -68,8 +96,18 @@ func (j Job) terms(w *writer, b Bore) {
 		w.subheading("Find out whether this must be done")
 		w.checks(reasonTexts(may))
 	}
+	if names := b.Advice.NotChecked; len(names) > 0 {
+		w.small("Rules that could not be checked, for want of something known: " + strings.Join(names, ", ") + ".")
+	}
+	if b.Undrawn != "" {
+		w.note("note", "NOT DRAWN", sentence(given(b.Undrawn)))
+	}
 	if b.Cut != nil {
-		w.note("danger", "AS BORED", j.asBored(*b.Cut))
+		grade := "note"
+		if !b.Cut.StillStands || b.Cut.Beyond {
+			grade = "danger"
+		}
+		w.note(grade, "AS BORED", j.asBored(*b.Cut))
 	}
 }
 

@@ -12,22 +12,22 @@ import (
 // plan shows the figures of the sheets that one part of the work is set up by.
 func (j Job) plan(w *writer, s Sized, p plan) {
 	var rows [][]string
-	var warnings []string
+	var warnings, short []string
 	for _, sheet := range s.Sheets {
 		if !slices.Contains(p.calculations, sheet.Calculation) {
 			continue
 		}
 		rows = append(rows, j.figures(sheet)...)
 		for _, text := range sheet.Warnings {
-			if text = plain(reworded(sentence(text))); !slices.Contains(warnings, text) {
+			if text = reworded(plain(sentence(text))); !slices.Contains(warnings, text) {
 				warnings = append(warnings, text)
 			}
 		}
-		warnings = append(warnings, j.notEnough(sheet)...)
+		short = append(short, j.notEnough(sheet)...)
 	}
 	for _, r := range s.Refused {
 		if slices.Contains(p.calculations, r.Calculation) {
-			rows = append(rows, []string{"No " + plain(r.Calculation) + ": " + refusal(r), "", ""})
+			rows = append(rows, []string{"No " + sheetName(r.Calculation) + ": " + refusal(r), "", ""})
 		}
 	}
 	if len(rows) == 0 {
@@ -35,6 +35,7 @@ func (j Job) plan(w *writer, s Sized, p plan) {
 	}
 	w.subheading(p.title)
 	w.table([]string{"What", j.unitName(), j.otherName()}, rows)
+	w.note("danger", "NOT ENOUGH", short...)
 	w.note("warning", "MIND", warnings...)
 }
 
@@ -72,13 +73,16 @@ var systemNames = map[quantity.System]string{quantity.Inch: "Inch", quantity.Mil
 func (j Job) notEnough(sheet worked.Sheet) []string {
 	var said []string
 	for _, n := range knowledge.NotEnough(sheet) {
-		said = append(said, "NOT ENOUGH in “"+reworded(sheet.Title)+"”: the "+plain(n.Name)+" is "+n.Quantity.Format(j.Units)+", below 1. "+reworded(sentence(n.Means)))
+		said = append(said, "In “"+reworded(sheet.Title)+"” the "+plain(n.Name)+" is "+n.Quantity.Format(j.Units)+", below 1. "+reworded(sentence(n.Means)))
 	}
 	return said
 }
 
+// sheetName is a sheet by its own name, for one that has no title to show.
+func sheetName(calculation string) string { return reworded(plain(calculation)) }
+
 func refusal(r Refused) string {
-	return plain(reworded(sentence(strings.TrimPrefix(r.Why, r.Calculation+": "))))
+	return reworded(plain(sentence(strings.TrimPrefix(r.Why, r.Calculation+": "))))
 }
 
 // strength shows the sheets that belong to no stage, and those that could not be
@@ -101,7 +105,7 @@ func (j Job) strength(w *writer, b Bore) {
 	var could []string
 	for _, r := range b.Sized.Refused {
 		if !placed[r.Calculation] {
-			could = append(could, capital(plain(r.Calculation))+": "+refusal(r))
+			could = append(could, capital(sheetName(r.Calculation))+": "+refusal(r))
 		}
 	}
 	j.plan(w, b.Sized, rest)
@@ -127,9 +131,35 @@ func (j Job) workings(w *writer, b Bore) {
 		return
 	}
 	w.para("Every figure with its formula, the numbers in it and its source, in mm, N, MPa and °C.")
+	var alike []string
 	for _, sheet := range sized.Sheets {
-		w.add(j.working(sheet))
+		shown := j.working(sheet)
+		if other := j.shownBefore(b, shown); other != "" {
+			alike = append(alike, shown.Title+" (see "+other+")")
+			continue
+		}
+		w.add(shown)
 	}
+	if len(alike) > 0 {
+		w.subheading("Worked with the same numbers at another bore")
+		w.list(alike)
+	}
+}
+
+// shownBefore names the bore before this one at which the same working stands,
+// line by line.
+func (j Job) shownBefore(b Bore, w Working) string {
+	for _, other := range j.Bores {
+		if other.Name == b.Name {
+			break
+		}
+		for _, sheet := range other.Sized.Sheets {
+			if same := j.working(sheet); same.Title == w.Title && slices.Equal(same.Lines, w.Lines) {
+				return given(other.Name)
+			}
+		}
+	}
+	return ""
 }
 
 func (j Job) working(sheet worked.Sheet) Working {

@@ -2,6 +2,7 @@ package paper
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"boremend/engine"
@@ -50,6 +51,7 @@ type stage struct {
 	steps   []string
 	forWhat []string
 	plan    []plan
+	figures []string // by the names of the drawings
 	write   []string // to be written down in it
 	holds   []string
 }
@@ -66,18 +68,22 @@ var stagesOfWork = []stage{
 	{title: "Clean, measure, test", steps: []string{"clean", "inspect"}, holds: []string{"H1", "H2"},
 		plan: []plan{{"Readings", []string{"bore_from_diameters", "radial_cleanup"}}}},
 	{title: "Cut", steps: []string{"bore", "face", "gouge", "grind"}, forWhat: []string{"cuts", "shop_casting"}, holds: []string{"H3"},
-		plan:  []plan{{"Cut plan", []string{"clean_up_bore", "bar_clearance", "boring_setup", "tack_group", "housing_leadin_chamfer"}}},
-		write: []string{"Clean-up cut: size reached, clean all round?", "Thinnest wall after it, and where", "Passes: tool, revolutions, feed, size after each"}},
+		figures: []string{"ear_after"},
+		plan:    []plan{{"Cut plan", []string{"clean_up_bore", "bar_clearance", "boring_setup", "tack_group", "housing_leadin_chamfer"}}},
+		write:   []string{"Clean-up cut: size reached, clean all round?", "Thinnest wall after it, and where", "Passes: tool, revolutions, feed, size after each"}},
 	{title: "Weld", steps: []string{"preheat", "weld", "weld turning", "torch", "cool"}, forWhat: []string{"welds"}, holds: []string{"H4", "H5"},
-		plan:  []plan{{"Weld plan", []string{"haz_hardness", "haz_hardness_typical", "build_up", "bead_layer", "preheat_energy", "interpass_rise", "ndt_hold_code"}}},
-		write: []string{"Filler, size and lot", "Preheat reached, where measured, hottest between beads", "Volts, amperes, travel, layers", "Last bead: date and time; wrapped until", "Crack test: how, when, by whom, result"}},
+		figures: []string{"build_up"},
+		plan:    []plan{{"Weld plan", []string{"haz_hardness", "haz_hardness_typical", "build_up", "bead_layer", "preheat_energy", "interpass_rise", "ndt_hold_code"}}},
+		write:   []string{"Filler, size and lot", "Preheat reached, where measured, hottest between beads", "Volts, amperes, travel, layers", "Last bead: date and time; wrapped until", "Crack test: how, when, by whom, result"}},
 	{title: "Sleeve", steps: []string{"travel", "shrink", "press"}, forWhat: []string{"sleeve"},
+		figures: []string{"section", "sleeve"},
 		plan: []plan{{"Sleeve", []string{"turned_sleeve", "sleeve_size", "uncertainty_of_fit", "shoulder"}},
 			{"Press plan", []string{"press_fit", "slip_assembly", "sleeve_retention"}}},
 		write: []string{"Sleeve OD and bore before, part at what temperature", "Pressed with what force, or chilled to what temperature", "Sleeve bore after, in place; feeler at the shoulder"}},
 	{title: "Bolts", forWhat: []string{"sleeve_bolt_capture", "bolt_on_reinforcement"},
-		plan:  []plan{{"Bolts", []string{"bolt_capture", "bolted_reinforcement"}}},
-		write: []string{"Bolts: size, class, lot", "Torque, lock, marks painted"}},
+		figures: []string{"screws", "plate"},
+		plan:    []plan{{"Bolts", []string{"bolt_capture", "bolted_reinforcement"}}},
+		write:   []string{"Bolts: size, class, lot", "Torque, lock, marks painted"}},
 	{title: "Refit", steps: []string{"refit"}, holds: []string{"H6", "H7"},
 		write: []string{"Pin slides by hand? New pin, bush, seals", "Fresh grease seen at both ends"}},
 	{title: "Release", steps: []string{"release", "first checks"}, holds: []string{"H8"}},
@@ -85,10 +91,9 @@ var stagesOfWork = []stage{
 
 // stages lays the work out in its order: cautions first, then sizes, then what
 // is written down, then the hold points.
-func (j Job) stages(w *writer, b Bore) {
+func (j Job) stages(w *writer, b Bore, said map[string]bool) {
 	w.heading("The work, step by step")
-	w.para("Every caution stands where it first bites. It holds until the job is done.")
-	said := map[string]bool{}
+	w.para("Every caution stands where it first bites, at the first bore that it is for. It holds until the job is done.")
 	number := 0
 	for _, s := range append(slices.Clone(stagesOfWork), j.otherSteps()) {
 		cautions, again := b.Sized.cautionsAt(s.steps, said)
@@ -96,7 +101,7 @@ func (j Job) stages(w *writer, b Bore) {
 			continue
 		}
 		number++
-		w.subheading(stageTitle(number, s, len(cautions) > 0 && !j.applies(b, s.forWhat)))
+		w.subheading(stageTitle(number, s, j.applies(b, s.forWhat)))
 		for _, c := range cautions {
 			w.note(c.Danger, atSteps(c, s.steps), cautionText(c)+" ["+c.Caution+"]")
 		}
@@ -109,6 +114,7 @@ func (j Job) stages(w *writer, b Bore) {
 		for _, p := range s.plan {
 			j.plan(w, b.Sized, p)
 		}
+		w.figures(b, s.figures...)
 		if len(s.write) > 0 {
 			w.add(Blanks{s.write})
 		}
@@ -117,9 +123,9 @@ func (j Job) stages(w *writer, b Bore) {
 	j.strength(w, b)
 }
 
-func stageTitle(number int, s stage, cautionsOnly bool) string {
-	title := "Step " + string(rune('0'+number)) + ". " + s.title
-	if cautionsOnly {
+func stageTitle(number int, s stage, applies bool) string {
+	title := "Step " + strconv.Itoa(number) + ". " + s.title
+	if !applies {
 		title += " (should it come to it)"
 	}
 	return title

@@ -1,7 +1,5 @@
 package paper
 
-import "strings"
-
 // The measures of a page, in mm.
 const (
 	marginSide   = 16.0
@@ -15,6 +13,7 @@ const (
 	barWidth     = 1.6
 	thinLine     = 0.2
 	heavyLine    = 0.6
+	fewPairs     = 7     // labels that stand on one page together
 	figureHeight = 150.0 // the most that a picture may take
 )
 
@@ -148,12 +147,13 @@ func (t typesetter) items(items []string, sign func(x, y float64) mark, indent f
 func (t typesetter) pairs(p Pairs) []strip {
 	strips := []strip{gap(1.5)}
 	split := t.width * 0.42
-	for _, row := range p.Rows {
+	for i, row := range p.Rows {
 		left := stacked(t.lines(row[0], false, t.sizeMM, 0, split-4))
 		right := stacked(t.lines(row[1], true, t.sizeMM, split, t.width-split))
 		height := max(left.height, right.height) + cellPad
 		marks := append(append(left.marks, right.marks...), lineMark(0, height-0.3, t.width, 0, 0.1))
-		strips = append(strips, strip{height: height + 0.5, marks: marks})
+		alone := i == 0 || i == len(p.Rows)-2 || len(p.Rows) <= fewPairs
+		strips = append(strips, strip{height: height + 0.5, marks: marks, keep: alone && i < len(p.Rows)-1})
 	}
 	return strips
 }
@@ -166,7 +166,10 @@ func (t typesetter) note(n Note) []strip {
 	if n.Label != "" {
 		lines = t.lines(n.Label, true, t.sizeMM, inner, width)
 	}
-	for _, text := range n.Texts {
+	for i, text := range n.Texts {
+		if i > 0 {
+			lines = append(lines, strip{height: 0.9})
+		}
 		lines = append(lines, t.lines(text, n.Grade == "danger" && n.Label == "STOP", t.sizeMM, inner, width)...)
 	}
 	bar := map[string]float64{"danger": barWidth, "warning": barWidth * 0.6}[n.Grade]
@@ -191,83 +194,4 @@ func (t typesetter) answer(a Answer) []strip {
 	inside := stacked(lines)
 	frame := boxMark(0, 0, box{width: t.width, height: inside.height + 2*pad - 0.8, thick: heavyLine})
 	return []strip{gap(2), {height: inside.height + 2*pad, marks: append([]mark{frame}, lowered(inside.marks, pad-0.6)...)}, gap(1)}
-}
-
-// figure sets a drawing as large as the page allows, with its words below.
-func (t typesetter) figure(f Figure) []strip {
-	if f.Canvas == nil || f.Canvas.W <= 0 || f.Canvas.H <= 0 {
-		return append([]strip{gap(2)}, paragraph(t.lines(f.Caption+": "+f.Text, false, t.sizeMM, 0, t.width))...)
-	}
-	scale := min(t.width/f.Canvas.W, figureHeight/f.Canvas.H)
-	picture := strip{height: f.Canvas.H*scale + 1.5, keep: true,
-		marks: []mark{{x: (t.width - f.Canvas.W*scale) / 2, drawing: f.Canvas, scale: scale}}}
-	return append([]strip{gap(2.5), picture}, whole(t.lines(f.Caption, false, t.sizeMM*0.9, 0, t.width))...)
-}
-
-// photo sets a photo, at most two thirds of the page wide.
-func (t typesetter) photo(p Photo) []strip {
-	if p.WidthPx <= 0 || p.HeightPx <= 0 {
-		return nil
-	}
-	width := t.width * 0.66
-	height := width * float64(p.HeightPx) / float64(p.WidthPx)
-	if most := figureHeight * 0.6; height > most {
-		width, height = width*most/height, most
-	}
-	picture := strip{height: height + 1.5, keep: true, marks: []mark{{photo: &p, width: width}}}
-	return append([]strip{gap(2.5), picture}, whole(t.lines(p.Caption, false, t.sizeMM*0.9, 0, t.width))...)
-}
-
-// blanks sets lines to write on.
-func (t typesetter) blanks(b Blanks) []strip {
-	strips := []strip{gap(2)}
-	for _, label := range b.Labels {
-		start := min(t.regular.width(label, t.sizeMM)+3, t.width/2)
-		lines := t.lines(label, false, t.sizeMM, 0, t.width/2-3)
-		s := stacked(lines)
-		s.marks = append(lowered(s.marks, 3), lineMark(start, s.height+2.2, t.width-start, 0, thinLine))
-		s.height += 3.6
-		strips = append(strips, s)
-	}
-	return strips
-}
-
-// signatures sets places to sign side by side.
-func (t typesetter) signatures(g Signatures) []strip {
-	each := t.width / float64(max(1, len(g.Roles)))
-	s := strip{height: 20}
-	for i, role := range g.Roles {
-		x := each * float64(i)
-		s.marks = append(s.marks, lineMark(x, 14, each-8, 0, thinLine), textMark(x, 18, role+", date", false, t.sizeMM))
-	}
-	return []strip{gap(3), s}
-}
-
-// working sets a calculation line by line.
-func (t typesetter) working(w Working) []strip {
-	strips := t.heading(Heading{3, w.Title})
-	size := t.sizeMM * 0.9
-	for _, l := range w.Lines {
-		strips = append(strips, whole(t.workingLine(l, size))...)
-		strips = append(strips, gap(1))
-	}
-	for _, text := range w.After {
-		strips = append(strips, paragraph(t.lines(text, false, size*0.94, 0, t.width))...)
-	}
-	return strips
-}
-
-func (t typesetter) workingLine(l WorkingLine, size float64) []strip {
-	lines := t.lines(l.Symbol+", "+l.Means, false, size, 0, t.width)
-	formula := l.Symbol + " = " + l.Formula
-	for _, part := range []string{l.Numbers, l.Result} {
-		if part != "" {
-			formula += " = " + part
-		}
-	}
-	lines = append(lines, t.lines(formula, true, size, 4, t.width-4)...)
-	if strings.TrimSpace(l.Source) != "" {
-		lines = append(lines, t.lines(l.Source, false, size*0.88, 4, t.width-4)...)
-	}
-	return lines
 }

@@ -21,6 +21,7 @@ func (j Job) ways(w *writer, b Bore) {
 	}
 	w.table([]string{"Way", "Outcome", j.priceHead(), "Why"}, rows)
 	w.small("Prices: half of all cases stay below the first figure, four of five below the second. A way that is ruled out has none.")
+	j.prices(w, b)
 	w.subheading("Why not the cheap way?")
 	w.list(j.whyNotCheap(b))
 }
@@ -59,10 +60,22 @@ func (k known) because(m engine.MethodStanding) string {
 	if against := k.leans(m.Method, speaksAgainst); len(against) > 0 {
 		return behind + " " + reasonText(most(against))
 	}
-	if must, _ := k.demands(m.Method); len(must) > 0 {
-		return behind + " It would ask for this, among other things: " + reasonText(must[0])
+	must, _ := k.demands(m.Method)
+	if must = k.notShared(must, k.advice.Chosen.Method); len(must) > 0 {
+		return behind + " It would also ask for this: " + reasonText(must[0])
 	}
 	return behind + " Less speaks for it here."
+}
+
+// notShared keeps the reasons that do not hold for another method too.
+func (k known) notShared(reasons []engine.Reason, method string) []engine.Reason {
+	var own []engine.Reason
+	for _, r := range reasons {
+		if !slices.ContainsFunc(k.standing(method).Reasons, func(o engine.Reason) bool { return o.Rule == r.Rule && o.Outcome == r.Outcome }) {
+			own = append(own, r)
+		}
+	}
+	return own
 }
 
 // most picks the weightiest reason.
@@ -97,7 +110,7 @@ func (j Job) whyNotCheap(b Bore) []string {
 			text += " In half of all cases at most " + money(p.Price.P50) + " against " + money(advised.Price.P50) + " " + given(j.Offer.Currency) + "."
 		}
 		text += " " + k.because(m)
-		if decides := k.leans(b.Advice.Chosen.Method, speaksFor); cheaper && len(decides) > 0 {
+		if decides := k.notShared(k.leans(b.Advice.Chosen.Method, speaksFor), m.Method); cheaper && len(decides) > 0 {
 			text += " It lacks what decides for the way advised: " + reasonText(most(decides))
 		}
 		said = append(said, text)

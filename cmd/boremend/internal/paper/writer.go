@@ -1,5 +1,7 @@
 package paper
 
+import "slices"
+
 // writer collects the blocks of a document.
 type writer struct{ blocks []Block }
 
@@ -41,6 +43,22 @@ func (w *writer) pairs(rows [][2]string) {
 func (w *writer) table(head []string, rows [][]string) {
 	if len(rows) > 0 {
 		w.add(Table{Head: head, Rows: rows})
+	}
+}
+
+// figures adds the drawings of a bore with these names.
+func (w *writer) figures(b Bore, names ...string) {
+	for _, d := range b.Drawings {
+		if slices.Contains(names, d.Name) {
+			w.add(Figure{d})
+		}
+	}
+}
+
+// photos adds photographs with what they show.
+func (w *writer) photos(all []Photo) {
+	for _, p := range all {
+		w.add(p)
 	}
 }
 

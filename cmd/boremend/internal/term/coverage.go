@@ -10,13 +10,13 @@ import (
 	"boremend/engine/quantity"
 )
 
-// Drafted is a blank for which a bore was looked for, and the file that it was
+// Drafted are blanks for which a bore was looked for, and the file that it was
 // written to.
 type Drafted struct {
-	audit.Blank
-	Found    bool   `json:"found"`
-	File     string `json:"draft,omitempty"`
-	WasThere bool   `json:"was_there"` // a file of that name, which was left alone
+	Blanks   []audit.Blank `json:"blanks"`
+	Found    bool          `json:"found"`
+	File     string        `json:"draft,omitempty"`
+	WasThere bool          `json:"was_there"` // a file of that name, which was left alone
 }
 
 // Coverage lays out what the cases exercise, and what they do not.
@@ -38,6 +38,8 @@ func Coverage(book string, c audit.Coverage, drafts []Drafted, all bool) *Page {
 	if all {
 		conditionTable(p, c.Statements)
 	}
+	p.Heading("What was looked for")
+	p.Para("Each condition of a rule or caution, and each yes-or-no fact that is worked out, holding and failing; and each comparison in it deciding alone, both by holding and by failing: had it come out the other way, so had the whole. What cannot happen within the ranges of the facts is left out, where that could be shown.")
 	return p
 }
 
@@ -100,9 +102,21 @@ func BlankFilled(g audit.Blank) string {
 	case g.Asked == "":
 		return whole + " " + g.Want
 	case g.Decides:
-		return "`" + g.Asked + "` " + g.Want + " and decides alone"
+		return "`" + g.Asked + "` " + g.Want + " and alone decides"
 	}
-	return "`" + g.Asked + "` " + g.Want + ", and decides alone"
+	return "`" + g.Asked + "` " + g.Want
+}
+
+// BlanksFilled lists what happens at a bore that fills blanks, one on a line.
+func BlanksFilled(blanks []audit.Blank) string {
+	lines := make([]string, len(blanks))
+	for i, g := range blanks {
+		lines[i] = "- " + BlankFilled(g)
+		if g.Name != blanks[0].Name {
+			lines[i] += " (" + g.Name + ")"
+		}
+	}
+	return strings.Join(lines, "\n")
 }
 
 // Changes says which facts of a case a draft changes.
@@ -126,7 +140,7 @@ func draftList(p *Page, drafts []Drafted) {
 	for _, d := range drafts {
 		switch {
 		case !d.Found:
-			missing++
+			missing += len(d.Blanks)
 		case d.WasThere:
 			p.Item("-", d.File+" is there already, and was left alone.")
 		default:

@@ -33,7 +33,7 @@ func Mutation(book string, m audit.Mutation, all bool) *Page {
 	}
 	survivors(p, m.Survivors, all)
 	p.Heading("How this was found")
-	p.Para("Edits were made one at a time, in memory only, and the cases replayed. An edit is noticed when something expected of a bore is no longer so. Whether an advice is provisional or touchy was not looked at. A threshold was moved by the give-or-take of the fact that it is compared with; where that has none, by 5 %. Points were moved by half a point.")
+	p.Para("Edits were made one at a time, in memory only, and the cases replayed. An edit is noticed when something expected of a bore is no longer so. Whether an advice is provisional or touchy was not looked at. A threshold was moved by the give-or-take of the fact that it is compared with; where that has none, by 5 %. Points were moved by half a point. A limit that only the sizing sheets read has no effect on an advice.")
 	return p
 }
 
@@ -43,7 +43,7 @@ func percentDown(share float64) string {
 }
 
 func mutationCounts(p *Page, m audit.Mutation) {
-	text := fmt.Sprintf("%s tried with %s: %d noticed, %d not noticed, %d shown to change nothing and left out.",
+	text := fmt.Sprintf("%s tried with %s: %d noticed, %d not noticed, %d shown to have no effect on any advice and left out.",
 		counted(m.Tried, "edit"), counted(m.Cases, "bore"), m.Noticed, m.NotNoticed, m.Equivalent)
 	if m.Refused > 0 {
 		text += fmt.Sprintf(" Another %d could not be loaded, and so cannot slip in.", m.Refused)
@@ -59,7 +59,7 @@ func kindTable(p *Page, kinds []audit.KindCount) {
 	for i, k := range kinds {
 		rows[i] = []string{strconv.Itoa(k.Noticed), strconv.Itoa(k.NotNoticed), strconv.Itoa(k.Equivalent), string(k.Kind)}
 	}
-	p.Table([]string{"noticed", "not noticed", "change nothing", "kind of edit"}, rows)
+	p.Table([]string{"noticed", "missed", "no effect", "kind of edit"}, rows)
 }
 
 // survivors lists the edits that nobody notices, by the declaration where they are.
@@ -93,14 +93,20 @@ func editPlace(s audit.Survivor) string {
 	if s.Declares != "rulebook" {
 		text += ", " + s.Declares + " " + s.Name
 	}
-	switch others := len(s.Pin) - mostPins; {
-	case s.Declares == "rule", s.Declares == "caution", len(s.Pin) == 0:
-	case others > 0:
-		text += fmt.Sprintf(" (pin %s or one of %d others)", strings.Join(s.Pin[:mostPins], ", "), others)
-	default:
-		text += " (pin " + strings.Join(s.Pin, ", ") + ")"
+	if s.Declares != "fact" && s.Declares != "limit" {
+		return text
 	}
-	return text
+	pins := s.Pin
+	if s.Declares == "fact" {
+		pins = append([]string{"its value"}, pins...)
+	}
+	switch others := len(pins) - mostPins; {
+	case len(pins) == 0:
+		return text + " (pin a fact that follows from it)"
+	case others > 1:
+		return text + fmt.Sprintf(" (pin %s or one of %d others)", strings.Join(pins[:mostPins], ", "), others)
+	}
+	return text + " (pin " + strings.Join(pins, ", ") + ")"
 }
 
 // mostPins is how many rules are named for one place.
@@ -113,13 +119,11 @@ func Would(e engine.Edit) string {
 		return "it were not there"
 	case e.Kind == engine.DropMethod:
 		return "it were not for " + e.Old
-	case e.Kind == engine.ChangeEffect, e.Kind == engine.ChangeUnknown:
+	case e.Kind == engine.ChangeEffect, e.Kind == engine.ChangeUnknown, e.Kind == engine.ChangePoints, e.Key == "narrow":
 		return fmt.Sprintf("%s were %s (now %s)", e.Key, e.New, e.Old)
-	case e.Kind == engine.ChangePoints:
-		return fmt.Sprintf("it gave %s points (now %s)", e.New, e.Old)
 	case e.Kind == engine.DropPart:
 		return "`" + e.Old + "` were left out"
-	case e.Key == "is", e.Key == "narrow":
+	case e.Key == "is":
 		return fmt.Sprintf("it were %s (now %s)", e.New, e.Old)
 	case e.Value == "":
 		return "nothing were assumed (now `" + e.Old + "`)"

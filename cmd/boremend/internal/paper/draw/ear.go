@@ -41,8 +41,7 @@ type Ear struct {
 }
 
 const (
-	earRoom    = 66.0 // of a view, wide and high
-	viewsApart = 8.0
+	earRoom = 80.0 // of a view, wide and high
 )
 
 // earView is an ear being drawn: its scale and its measures on paper.
@@ -62,6 +61,7 @@ func (in Ear) view() (*earView, error) {
 	c.may("the reach of the wear", in.WornReach)
 	c.may("the edge distance", in.EdgeDistance)
 	c.may("the new bore", in.NewBore)
+	c.readings(in.Wear)
 	c.larger("the edge distance", in.EdgeDistance, "half the finished bore", MM(in.FinishBore.MM/2))
 	if err := c.err(); err != nil {
 		return nil, fmt.Errorf("the ear: %w", err)
@@ -112,7 +112,7 @@ func EarFound(in Ear) (Drawing, error) {
 	labels = append(labels,
 		label{lines: []string{"worn hole", "largest " + v.WornMax.text(v.Units), "smallest " + v.WornMin.text(v.Units)},
 			target: v.onHole(hole, 60)},
-		label{lines: []string{"size as new", shown(v.FinishBore.MM, v.Units)}, target: onCircle(v.round, 115)})
+		label{lines: []string{"size as built", "Ø " + shown(v.FinishBore.MM, v.Units)}, target: onCircle(v.round, 115)})
 	labels = append(labels, v.loadLabel()...)
 	v.column(v.edge, 1, labels...)
 	v.foot(v.scale, v.Units, 0, v.foundNotes(times)...)
@@ -221,7 +221,7 @@ func (v *earView) wornTrue(round float64) profile {
 func (v *earView) foundNotes(times float64) []string {
 	var notes []string
 	if times > 1 {
-		notes = append(notes, fmt.Sprintf("Wear drawn %g times too deep, so that it shows.", times))
+		notes = append(notes, fmt.Sprintf("Wear exaggerated %g times, so that it shows.", times))
 	}
 	switch {
 	case len(v.Wear) > 0:
@@ -245,7 +245,7 @@ func (v *earView) edgeNote() string {
 }
 
 func (v *earView) foundWords() string {
-	words := "The ear seen along its bore, as found: as new " + shown(v.FinishBore.MM, v.Units) +
+	words := "The ear seen along its bore, as found: as built " + shown(v.FinishBore.MM, v.Units) +
 		", largest diameter " + v.WornMax.text(v.Units) + ", smallest " + v.WornMin.text(v.Units) +
 		", edge distance " + v.EdgeDistance.text(v.Units) + "."
 	if v.WallNow.Known {

@@ -52,11 +52,11 @@ func (v *earView) fillNewBore(bore float64) {
 
 func (v *earView) boreLabels(bore float64) []label {
 	at60, at115 := onCircle(bore, 62), onCircle(v.round, 115)
-	finish := shown(v.FinishBore.MM, v.Units)
-	cut := shown(v.NewBore.MM, v.Units)
+	finish := "Ø " + shown(v.FinishBore.MM, v.Units)
+	cut := "Ø " + shown(v.NewBore.MM, v.Units)
 	switch v.Made {
 	case "":
-		return []label{{lines: []string{"bored for the bigger pin", cut}, target: at60}, {lines: []string{"size as new", finish}, target: at115}}
+		return []label{{lines: []string{"bored for the bigger pin", cut}, target: at60}, {lines: []string{"size as built", finish}, target: at115}}
 	case "weld":
 		return []label{{lines: []string{"cut before welding", cut}, target: at60}, {lines: []string{"bored back to", finish}, target: at115}}
 	}

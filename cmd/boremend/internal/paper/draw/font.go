@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"unicode"
 
 	"github.com/go-fonts/dejavu/dejavusanscondensed"
@@ -21,9 +22,16 @@ const (
 
 const pointsPerMM = 72 / 25.4
 
+// fonts keeps fonts that were read for the next drawing. While texts are measured a
+// font belongs to one drawing alone, because the library's shaper keeps notes.
+var fonts sync.Pool
+
 // openFont reads the font of all drawings, which is part of the program: nothing
 // depends on what the machine has.
 func openFont() (*canvas.Font, error) {
+	if f, ok := fonts.Get().(*canvas.Font); ok {
+		return f, nil
+	}
 	f, err := canvas.LoadFont(dejavusanscondensed.TTF, 0, canvas.FontRegular)
 	if err != nil {
 		return nil, fmt.Errorf("the font of the drawings: %w", err)
@@ -48,12 +56,13 @@ func fontFaceOf(used []rune) (string, error) {
 		glyphs = append(glyphs, f.GlyphIndex(r))
 	}
 	slices.Sort(glyphs)
+	defer fonts.Put(f)
 	few, err := f.Subset(slices.Compact(glyphs), font.SubsetOptions{Tables: font.KeepMinTables})
 	if err != nil {
 		return "", fmt.Errorf("the font of the drawings: %w", err)
 	}
 	return "@font-face{font-family:'" + f.Name() + "';src:url('data:font/ttf;base64," +
-		base64.StdEncoding.EncodeToString(few.Write()) + "')}", nil
+		base64.StdEncoding.EncodeToString(undatedFont(few.Write())) + "')}", nil
 }
 
 // FontFace is the CSS that brings the font of the drawings into an HTML page,
@@ -66,11 +75,19 @@ func FontFace(drawings ...Drawing) (string, error) {
 	return fontFaceOf(used)
 }
 
+// held is a blank at which no line may break, as between a number and its unit. On
+// the sheet it is a blank like any other.
+const held = '\u00a0'
+
+func plainBlanks(text string) string { return strings.ReplaceAll(text, string(held), " ") }
+
 // oneLine makes text fit to be set as one line: blanks for breaks and tabs, and
 // nothing that cannot be seen.
 func oneLine(text string) string {
 	seen := strings.Map(func(r rune) rune {
 		switch {
+		case r == held:
+			return r
 		case unicode.IsSpace(r):
 			return ' '
 		case !unicode.IsPrint(r):
@@ -78,5 +95,5 @@ func oneLine(text string) string {
 		}
 		return r
 	}, strings.ToValidUTF8(text, "?"))
-	return strings.Join(strings.Fields(seen), " ")
+	return strings.Join(strings.FieldsFunc(seen, func(r rune) bool { return r == ' ' }), " ")
 }

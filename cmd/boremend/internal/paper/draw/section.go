@@ -2,6 +2,7 @@ package draw
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine/quantity"
 )
@@ -37,10 +38,11 @@ type Section struct {
 	PlayLeft     Length // side play of the whole joint after it
 	Shoulder     *Shoulder
 	Screws       *Screws
+	Notes        []string // said first
 }
 
 const (
-	sectionRoomWide = 62.0
+	sectionRoomWide = 57.0
 	sectionRoomHigh = 84.0
 	// What is too narrow to be told from a line is drawn wider, and the drawing
 	// says so.
@@ -73,14 +75,14 @@ func DrawSection(in Section) (Drawing, error) {
 	v.ear()
 	v.sleeve()
 	v.matingPart()
-	v.segment(centre, at(-4, 0), at(max(v.width, v.face, v.mate)+matePaper+3, 0))
 	right := max(v.width, v.face)
 	if v.mate > 0 {
 		right = v.mate + matePaper
 	}
+	v.segment(centre, at(-4, 0), at(right+4, 0))
 	left := v.column(0, -1, v.diameters()...)
 	notes := v.column(right, 1, v.parts()...)
-	v.rows(min(v.foot, left.Y0, notes.Y0)-4, v.lengths()...)
+	v.rows(min(v.foot, -v.collar, left.Y0, notes.Y0)-4, v.lengths()...)
 	v.below()
 	return v.finish("section", "Section through the "+in.Made, v.words()), nil
 }
@@ -106,8 +108,13 @@ func (in Section) view() (*sectionView, error) {
 		return nil, err
 	}
 	v := &sectionView{sheet: s, Section: in}
-	high := in.EdgeDistance.MM + in.NewBore.MM/2 + 0.7*(in.EdgeDistance.MM-in.NewBore.MM/2)
-	v.scale = fitting(in.EarWidth.MM+in.SideGap.MM, high, sectionRoomWide-matePaper, sectionRoomHigh)
+	up, down := in.EdgeDistance.MM, in.NewBore.MM/2+0.7*(in.EdgeDistance.MM-in.NewBore.MM/2)
+	wide := in.EarWidth.MM + in.SideGap.MM
+	if s := in.Shoulder; s != nil {
+		up, down = max(up, s.OD.MM/2), max(down, s.OD.MM/2)
+		wide = in.EarWidth.MM + max(in.SideGap.MM, s.Thickness.MM)
+	}
+	v.scale = fitting(wide, up+down, sectionRoomWide-matePaper, sectionRoomHigh)
 	v.measure()
 	return v, nil
 }
@@ -165,12 +172,12 @@ func (v *sectionView) ear() {
 		return append(points, at(v.width, way*v.outer))
 	}
 	top := append(recess(1), at(v.width, v.edge), at(0, v.edge))
-	bottom := append(recess(-1), at(v.width, v.foot), at(0, v.foot))
+	bottom := append(recess(-1), wavy(at(v.width, v.foot), at(0, v.foot))...)
 	upper, lower := polyline(true, top...), polyline(true, bottom...)
 	v.hatch(upper, 45, 3)
 	v.hatch(lower, 45, 3)
 	v.draw(outline, upper, polyline(false, append([]point{at(0, v.foot)}, append(recess(-1), at(v.width, v.foot))...)...))
-	v.draw(narrow, wave(at(0, v.foot), at(v.width, v.foot)))
+	v.draw(narrow, wave(at(v.width, v.foot), at(0, v.foot)))
 }
 
 // sleeve draws the sleeve with its shoulder and screws, cut.
@@ -222,10 +229,10 @@ func (v *sectionView) matingPart() {
 	far := v.mate + matePaper
 	top := v.edge * 0.96
 	for _, y := range [][2]float64{{v.inner, top}, {-v.inner, v.foot}} {
-		part := box(v.mate, y[0], far, y[1])
-		v.hatch(part, 45, 4.5)
+		side, end := wavy(at(far, y[0]), at(far, y[1])), wavy(at(far, y[1]), at(v.mate, y[1]))
+		v.hatch(polyline(true, slices.Concat([]point{at(v.mate, y[0])}, side, end)...), 45, 4.5)
 		v.draw(outline, polyline(false, at(far, y[0]), at(v.mate, y[0]), at(v.mate, y[1])))
-		v.draw(narrow, wave(at(far, y[0]), at(far, y[1])), wave(at(v.mate, y[1]), at(far, y[1])))
+		v.draw(narrow, polyline(false, side...), polyline(false, end...))
 	}
 	v.segment(outline, at(v.mate, v.inner), at(v.mate, -v.inner))
 }
@@ -246,7 +253,7 @@ func (v *sectionView) diameters() []label {
 func (v *sectionView) parts() []label {
 	labels := []label{
 		{lines: []string{"ear"}, target: at(v.width*0.6, (v.edge+max(v.outer, v.collar))/2), inside: true},
-		{lines: []string{v.Made + ", wall", v.Wall.text(v.Units)}, target: at(v.width*0.5, -(v.outer+v.inner)/2), inside: true},
+		{lines: v.wallLines(), target: at(v.width*0.5, -(v.outer+v.inner)/2), inside: true},
 	}
 	if s := v.Shoulder; s != nil {
 		lines := []string{"shoulder", "not sized"}
@@ -283,8 +290,16 @@ func (v *sectionView) lengths() []row {
 	return append(list, row{x1: 0, x2: v.width, from1: v.foot, from2: v.foot, lines: []string{"bore length", v.EarWidth.text(v.Units)}})
 }
 
+// wallLines name what is pressed in, with its wall if it was sized.
+func (v *sectionView) wallLines() []string {
+	if !v.Wall.Known {
+		return []string{v.Made, "not sized"}
+	}
+	return []string{v.Made + ", wall", v.Wall.text(v.Units)}
+}
+
 func (v *sectionView) below() {
-	notes := []string{}
+	notes := slices.Clone(v.Notes)
 	if len(v.widened) > 0 {
 		notes = append(notes, "Drawn wider than it is, so that it shows: "+listed(v.widened)+".")
 	}
@@ -300,12 +315,20 @@ func (v *sectionView) below() {
 
 func (v *sectionView) words() string {
 	words := "Section along the axis: ear " + v.EarWidth.text(v.Units) + " long with a bore of " + v.NewBore.text(v.Units) +
-		", in it a " + v.Made + " of bore " + v.FinishBore.text(v.Units) + ", wall " + v.Wall.text(v.Units) + "."
+		", in it a " + v.Made + " of bore " + v.FinishBore.text(v.Units)
+	if v.Wall.Known {
+		words += ", wall " + v.Wall.text(v.Units)
+	}
+	words += "."
 	if v.WallLeft.Known {
 		words += " Wall left in the ear " + v.WallLeft.text(v.Units) + "."
 	}
 	if s := v.Shoulder; s != nil {
-		words += " Shoulder " + s.Thickness.text(v.Units) + " thick."
+		if s.Thickness.Known {
+			words += " Shoulder " + s.Thickness.text(v.Units) + " thick."
+		} else {
+			words += " Its shoulder is not sized."
+		}
 	}
 	if v.SideGap.Known {
 		words += " Gap beside the ear as found " + v.SideGap.text(v.Units) + "."

@@ -87,7 +87,7 @@ func (s *sheet) widest(lines []string) float64 {
 // text sets one line with its baseline at y. align says which part of it is at x:
 // -1 its left end, 0 its middle, 1 its right end.
 func (s *sheet) text(x, y float64, align int, height float64, text string) {
-	text = oneLine(text)
+	text = plainBlanks(oneLine(text))
 	if text == "" {
 		return
 	}
@@ -141,11 +141,12 @@ func (s *sheet) finish(name, title, words string) Drawing {
 		m.box = canvas.Rect{X0: m.box.X0 - b.X0, Y0: m.box.Y0 - b.Y0, X1: m.box.X1 - b.X0, Y1: m.box.Y1 - b.Y0}
 		m.where = at(m.where.X-b.X0, m.where.Y-b.Y0)
 		if m.path != nil {
-			m.path = m.path.Translate(-b.X0, -b.Y0)
+			m.path = m.path.Copy().Translate(-b.X0, -b.Y0) // several marks may share a path
 		}
 		s.put(ctx, *m)
 	}
-	return Drawing{Name: name, Title: title, Words: words, Canvas: c, marks: s.marks}
+	fonts.Put(s.font)
+	return Drawing{Name: name, Title: title, Words: plainBlanks(words), Canvas: c, marks: s.marks}
 }
 
 // put hands one mark to the canvas.
@@ -171,7 +172,7 @@ func (s *sheet) put(ctx *canvas.Context, m mark) {
 func (s *sheet) wrap(text string, width float64) []string {
 	var lines []string
 	now := ""
-	for _, word := range strings.Fields(oneLine(text)) {
+	for _, word := range strings.Split(oneLine(text), " ") {
 		if with := strings.TrimPrefix(now+" "+word, " "); s.width(with, small) <= width {
 			now = with
 			continue
@@ -200,4 +201,18 @@ func (s *sheet) head(word string, width float64) string {
 		n--
 	}
 	return string(runes[:n])
+}
+
+// heading breaks a title into two lines at most; what is left of a longer one is
+// cut.
+func (s *sheet) heading(title string, width float64) []string {
+	lines := s.wrap(title, width)
+	if len(lines) <= 2 {
+		return lines
+	}
+	last := []rune(lines[1])
+	for s.width(string(last)+"…", small) > width {
+		last = last[:len(last)-1]
+	}
+	return []string{lines[0], string(last) + "…"}
 }

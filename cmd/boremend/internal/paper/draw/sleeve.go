@@ -2,6 +2,7 @@ package draw
 
 import (
 	"fmt"
+	"slices"
 
 	"boremend/engine/quantity"
 )
@@ -17,11 +18,12 @@ type Sleeve struct {
 	EarWidth         Length // length of the bore that it sits in
 	Shoulder         *Shoulder
 	Material         string // as the shop orders it
-	RoughnessRzMM    Length // of the outside
+	RoughnessRz      Length // of the outside
 	Seat             *Chamfer
-	Grease           string // where grease comes in: ear, pin, none; empty when not recorded
-	SplitForAScrew   string // a screw half in the sleeve: its size; empty without
-	TurnedToReadings bool   // to the bore as it came out, and not as planned
+	Grease           string   // where grease comes in: ear, pin, none; empty when not recorded
+	Screw            string   // a screw half in the sleeve: its size; empty without
+	Notes            []string // said first
+	TurnedToReadings bool     // to the bore as it came out, and not as planned
 }
 
 // Chamfer is a lead-in with its give-or-take.
@@ -195,7 +197,7 @@ func (v *sleeveView) lengths() []row {
 	if s := v.Shoulder; s != nil {
 		name = "under the shoulder"
 		if s.Recess.MM > 0 {
-			name = "bore length, less the counterbore of " + shown(s.Recess.MM, quantity.Millimetre) + ", " + shown(s.Recess.MM, quantity.Inch)
+			return append(list, row{x1: 0, x2: v.long, from1: low, from2: low, lines: append(both("bore length", "", v.EarWidth), "less the counterbore")})
 		}
 	}
 	return append(list, row{x1: 0, x2: v.long, from1: low, from2: low, lines: both(name, "", v.EarWidth)})
@@ -209,7 +211,7 @@ func (v *sleeveView) below() {
 		}
 		return list
 	}
-	var notes []string
+	notes := slices.Clone(v.Notes)
 	if v.TurnedToReadings {
 		notes = append(notes, "Turned to the bore as it came out.")
 	} else {
@@ -217,20 +219,28 @@ func (v *sleeveView) below() {
 	}
 	notes = add(notes, v.Material != "", "Material: "+v.Material+".")
 	finish := "Outside not rougher than Rz "
-	if v.RoughnessRzMM.Known {
-		notes = append(notes, finish+fmt.Sprintf("%.4g µm, %.4g µin.", v.RoughnessRzMM.MM*1000, v.RoughnessRzMM.MM/25.4*1e6))
+	if v.RoughnessRz.Known {
+		notes = append(notes, finish+fmt.Sprintf("%.4g µm, %.4g µin.", v.RoughnessRz.MM*1000, v.RoughnessRz.MM/25.4*1e6))
 	}
 	notes = add(notes, v.IDPressed.Known && v.FinishBore.Known, "Bore once pressed "+pair(v.IDPressed)+"; finished in place to "+pair(v.FinishBore)+".")
 	if c := v.Seat; c != nil {
 		notes = append(notes, fmt.Sprintf("Lead-in of the seat in the ear: %s ± %s at %.4g° ± %.4g°. Break the edges of the %s; the end at the left enters first.",
 			pair(MM(c.WidthMM)), pair(MM(c.WidthTolMM)), c.AngleDeg, c.AngleTolDeg, v.Made))
 	}
+	notes = add(notes, v.Shoulder != nil && v.Shoulder.Recess.MM > 0, "Counterbore of the ear for the shoulder "+pair(v.recess())+".")
 	notes = append(notes, v.greaseNote())
-	notes = add(notes, v.SplitForAScrew != "", "Holes for the screws "+v.SplitForAScrew+" are drilled in place, half in the "+v.Made+" and half in the ear.")
+	notes = add(notes, v.Screw != "", "Holes for the screws "+v.Screw+" are drilled in place, half in the "+v.Made+" and half in the ear.")
 	notes = add(notes, len(v.widened) > 0, "Drawn wider than it is, so that it shows: "+listed(v.widened)+".")
 	notes = add(notes, v.Shoulder != nil && !v.Shoulder.Thickness.Known, "The shoulder is not sized: drawn dashed, not to scale.")
 	notes = append(notes, "Cut along the axis. Sizes at 20 °C, 68 °F.")
 	v.foot(v.scale, quantity.Millimetre, 120, notes...)
+}
+
+func (v *sleeveView) recess() Length {
+	if v.Shoulder == nil {
+		return Length{}
+	}
+	return v.Shoulder.Recess
 }
 
 func pair(l Length) string {
