@@ -81,3 +81,31 @@ func TestSeek(t *testing.T) {
 		}
 	}
 }
+
+// TestCoverOfAssumptions asks of an assumption only what it can say while it is
+// taken: while the fact that it stands in for is unknown.
+func TestCoverOfAssumptions(t *testing.T) {
+	for assume, wanted := range map[string]int{
+		`material == "tile"`:                  2, // it may hold and fail
+		"rented != yes":                       0, // unknown as well, and so never taken
+		`rented == yes or material == "tile"`: 1, // it cannot fail while rented is unknown
+	} {
+		book := loadSmall(t)
+		for key, value := range map[string]string{"from": "rented == yes", "assume": assume} {
+			varied, err := book.Vary(engine.Edit{Declares: "fact", Name: "heavy_load", Key: key, Value: value})
+			if err != nil {
+				t.Fatal(err)
+			}
+			book = varied
+		}
+		blanks := 0
+		for _, b := range audit.Cover(context.Background(), book, nil, nobody).Blanks {
+			if b.Key == "assume" && b.Asked == "" {
+				blanks++
+			}
+		}
+		if blanks != wanted {
+			t.Errorf("%s: %d blanks, want %d", assume, blanks, wanted)
+		}
+	}
+}

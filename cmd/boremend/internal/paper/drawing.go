@@ -38,9 +38,9 @@ func (p *pen) RenderPath(path *canvas.Path, style canvas.Style, m canvas.Matrix)
 		p.pdf.SetLineCapStyle(capStyle(style.StrokeCapper))
 		dashes := make([]float64, len(style.Dashes))
 		for i, d := range style.Dashes {
-			dashes[i] = d * scale
+			dashes[i] = d * style.StrokeWidth * scale // the canvas counts dashes in line widths
 		}
-		p.pdf.SetDashPattern(dashes, style.DashOffset*scale)
+		p.pdf.SetDashPattern(dashes, style.DashOffset*style.StrokeWidth*scale)
 		p.trace(path.Copy().Transform(m))
 		p.pdf.DrawPath("D")
 		p.pdf.SetDashPattern(nil, 0)

@@ -68,6 +68,19 @@ func TestPDFHoldsTheText(t *testing.T) {
 	}
 }
 
+func TestInOrder(t *testing.T) {
+	for in, want := range map[string]string{
+		"plain (text) [1]":    "plain (text) [1]",
+		"abc שלום [x]":        "abc םולש [x]",
+		"שלום & co [U+1F600]": "םולש & co [U+1F600]",
+		"שלום עולם":           "םלוע םולש",
+	} {
+		if got := inOrder(in); got != want {
+			t.Errorf("inOrder(%q) = %q, want %q", in, got, want)
+		}
+	}
+}
+
 func TestSameDocumentSameBytes(t *testing.T) {
 	for name, render := range map[string]func(Document) ([]byte, error){"HTML": HTML, "PDF": PDF} {
 		first, err := render(everyBlock())

@@ -133,8 +133,11 @@ func inOrder(line string) string {
 	if strings.IndexFunc(line, rightToLeft) < 0 {
 		return line
 	}
+	// A mark in front makes the line as a whole run from left to right, whatever it
+	// begins with.
+	const leftToRight = "\u200e"
 	var p bidi.Paragraph
-	if _, err := p.SetString(line, bidi.DefaultDirection(bidi.LeftToRight)); err != nil {
+	if _, err := p.SetString(leftToRight+line, bidi.DefaultDirection(bidi.LeftToRight)); err != nil {
 		return line
 	}
 	order, err := p.Order()
@@ -150,5 +153,5 @@ func inOrder(line string) string {
 			b.WriteString(run.String())
 		}
 	}
-	return b.String()
+	return strings.TrimPrefix(b.String(), leftToRight)
 }

@@ -89,6 +89,7 @@ func (d drawer) section() Section {
 	}
 	if rapid.Bool().Draw(d.T, "screwed") {
 		s.Screws = d.screws()
+		s.Screws.Diameter = d.between("screw", bore.MM/100, bore.MM*0.9)
 	}
 	return s
 }

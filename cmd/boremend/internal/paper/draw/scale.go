@@ -68,10 +68,13 @@ func (s *sheet) scaleBar(x, y float64, sc scale, units quantity.System) float64 
 	return base - tail*small
 }
 
+// leastFoot is how wide notes run at least under a narrow drawing.
+const leastFoot = 100.0
+
 // foot sets the scale and the notes under all that is drawn so far.
 func (s *sheet) foot(sc scale, units quantity.System, width float64, notes ...string) {
 	b := s.bounds()
-	width = max(width, b.X1-b.X0)
+	width = max(width, leastFoot, b.X1-b.X0)
 	y := s.scaleBar(b.X0, b.Y0-4, sc, units)
 	s.notes(b.X0, y-1.2, width, notes...)
 }

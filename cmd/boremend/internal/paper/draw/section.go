@@ -100,6 +100,9 @@ func (in Section) view() (*sectionView, error) {
 		c.may("the shoulder", s.OD)
 		c.larger("the shoulder", s.OD, "the new bore", in.NewBore)
 	}
+	if s := in.Screws; s != nil {
+		c.larger("the finished bore", in.FinishBore, "the screw", s.Diameter)
+	}
 	if err := c.err(); err != nil {
 		return nil, fmt.Errorf("the section: %w", err)
 	}
