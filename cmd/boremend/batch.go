@@ -102,11 +102,10 @@ func (a *app) batchIntoFile(source string, b batchFlags, book *engine.Rulebook, 
 	if err != nil {
 		return err
 	}
-	defer file.drop()
 	whole, err := a.batchInto(file, b, book, stream)
 	switch {
 	case err != nil && !errors.Is(err, errShort):
-		return err
+		return errors.Join(err, file.drop())
 	case whole:
 		return errors.Join(file.keep(b.out), err)
 	}
@@ -139,7 +138,7 @@ func (a *app) batchInto(w io.Writer, b batchFlags, book *engine.Rulebook, stream
 		fmt.Fprintf(a.err, "boremend: stopped after %d lines\n", t.done)
 		return false, errShort
 	case errors.As(err, &writing):
-		return false, useError{"the lines cannot be written: " + systemSays(writing.error), "make room"}
+		return false, useError{"the lines cannot be written: " + cause(writing.error), "make room"}
 	case err != nil:
 		return false, err
 	case t.wrong > 0:

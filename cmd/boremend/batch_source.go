@@ -33,7 +33,7 @@ func (a *app) openBatch(source string, b batchFlags, book *engine.Rulebook) (bat
 	refused := document.Problem{File: source, Line: 1, Column: 1}
 	info, err := os.Stat(source)
 	if err != nil {
-		refused.Says = "cannot be opened: " + systemSays(err)
+		refused.Says = "cannot be opened: " + cause(err)
 		return batchStream{}, document.Problems{refused}
 	}
 	if info.IsDir() {
@@ -49,7 +49,7 @@ func (a *app) openBatch(source string, b batchFlags, book *engine.Rulebook) (bat
 	}
 	file, err := os.Open(source)
 	if err != nil {
-		refused.Says = "cannot be opened: " + systemSays(err)
+		refused.Says = "cannot be opened: " + cause(err)
 		return batchStream{}, document.Problems{refused}
 	}
 	stream, err := b.open(file, source, from, book)
@@ -74,21 +74,24 @@ func (b batchFlags) open(r io.Reader, name, from string, book *engine.Rulebook) 
 // adviceMayReplace refuses to write over the source, and over a file that is no
 // advice in lines.
 func adviceMayReplace(path, source string) error {
-	there, err := os.Stat(path)
-	if errors.Is(err, fs.ErrNotExist) {
+	there, err := os.Lstat(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
 		return nil
+	case err == nil && !there.Mode().IsRegular():
+		return useError{path + " is there already and is no plain file", "choose another name for --out"}
 	}
 	if from, also := os.Stat(source); err == nil && also == nil && os.SameFile(there, from) {
 		return useError{path + " is what is read", "choose another name for --out"}
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return useError{path + " cannot be looked at: " + systemSays(err), "choose another name for --out"}
+		return useError{path + " cannot be looked at: " + cause(err), "choose another name for --out"}
 	}
 	defer f.Close()
 	first, err := bufio.NewReaderSize(io.LimitReader(f, 4096), 4096).ReadString('\n')
 	if err != nil && err != io.EOF {
-		return useError{path + " cannot be looked at: " + systemSays(err), "choose another name for --out"}
+		return useError{path + " cannot be looked at: " + cause(err), "choose another name for --out"}
 	}
 	if there.Size() == 0 || strings.HasPrefix(first, "job,bore,advice,") || strings.HasPrefix(first, `{"job":`) && strings.Contains(first, `"rulebook":{`) {
 		return nil

@@ -9,45 +9,57 @@ import (
 
 // partFile is a file that is being written beside the one whose place it takes
 // when it is whole. Until then, whoever looks at the name finds what was there.
-type partFile struct {
-	*os.File
-	path string
+type partFile struct{ *os.File }
+
+// newPartFile begins to write a file. What an earlier run may have left of it is
+// taken away first.
+func newPartFile(path string) (*partFile, error) {
+	part := filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".part")
+	err := os.Remove(part)
+	if err == nil || errors.Is(err, fs.ErrNotExist) {
+		var f *os.File
+		if f, err = os.OpenFile(part, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644); err == nil {
+			return &partFile{f}, nil
+		}
+	}
+	return nil, useError{path + " cannot be written: " + cause(err), whereToWrite}
 }
 
-// newPartFile begins to write a file.
-func newPartFile(path string) (*partFile, error) {
-	if info, err := os.Lstat(path); err == nil && !info.Mode().IsRegular() {
-		return nil, useError{path + " is there already and is no plain file", "choose another name"}
-	}
-	f, err := os.CreateTemp(filepath.Dir(path), ".boremend-*.part")
-	if err != nil {
-		return nil, useError{path + " cannot be written: " + systemSays(err), "choose a folder that is there and can be written to"}
-	}
-	return &partFile{f, path}, nil
-}
+// whereToWrite is the remedy where a file cannot be written.
+const whereToWrite = "choose a folder that is there, has room and can be written to; what was there is as it was"
 
 // keep sees the file safely on the disk and gives it the name.
 func (p *partFile) keep(as string) error {
-	err := errors.Join(p.Chmod(0o644), p.Sync(), p.Close())
+	err := errors.Join(p.Sync(), p.Close())
 	if err == nil {
 		err = os.Rename(p.Name(), as)
 	}
 	if err != nil {
-		p.drop()
-		return useError{as + " cannot be written: " + systemSays(err), "make room or choose another folder; what was there is as it was"}
+		return p.failed(as, err)
 	}
 	return nil
 }
 
-// drop takes away what has been written.
-func (p *partFile) drop() {
-	// Closing twice and removing what is not there change nothing.
-	_ = p.Close()
-	_ = os.Remove(p.Name())
+// failed takes away what has been written, and says why.
+func (p *partFile) failed(path string, err error) error {
+	says := cause(err)
+	if left := p.drop(); left != nil {
+		says += "; and " + p.Name() + " is left: " + cause(left)
+	}
+	return useError{path + " cannot be written: " + says, whereToWrite}
 }
 
-// systemSays is what the system said, without the call that it was said to.
-func systemSays(err error) string {
+// drop takes away what has been written, if it is still there.
+func (p *partFile) drop() error {
+	_ = p.Close() // what is taken away need not be whole
+	if err := os.Remove(p.Name()); !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	return nil
+}
+
+// cause is what the system said, without the call that it was said to.
+func cause(err error) string {
 	var path *fs.PathError
 	var link *os.LinkError
 	switch {

@@ -15,13 +15,13 @@ func mayReplace(path, mark string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return useError{path + " cannot be written: " + systemSays(err), "look at the folder"}
+		return useError{path + " cannot be written: " + cause(err), "look at the folder"}
 	case !info.Mode().IsRegular():
 		return useError{path + " is there already and is no plain file", "choose another folder with --out"}
 	}
 	there, err := os.ReadFile(path)
 	if err != nil {
-		return useError{path + " cannot be looked at: " + systemSays(err), "choose another folder with --out"}
+		return useError{path + " cannot be looked at: " + cause(err), "choose another folder with --out"}
 	}
 	if !bytes.Contains(there, []byte(mark)) {
 		return useError{path + " is there already and is not a paper of this job", "move it away, or choose another folder with --out"}
@@ -37,8 +37,7 @@ func replaceFile(path string, text []byte) error {
 		return err
 	}
 	if _, err := part.Write(text); err != nil {
-		part.drop()
-		return useError{path + " cannot be written: " + systemSays(err), "make room or choose another folder; what was there is as it was"}
+		return part.failed(path, err)
 	}
 	return part.keep(path)
 }
