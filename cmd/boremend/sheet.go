@@ -131,7 +131,7 @@ func writePapers(papers []paper.Document, f sheetFlags, name string) ([]string, 
 		}
 	}
 	if err := os.MkdirAll(filepath.Join(f.out, "."), 0o755); err != nil {
-		return nil, useError{f.out + " cannot be made: " + systemSays(err), "choose another folder with --out"}
+		return nil, useError{f.out + " cannot be made: " + cause(err), "choose another folder with --out"}
 	}
 	written := []string{}
 	for _, file := range files {
