@@ -25,7 +25,10 @@ type sheeted struct {
 }
 
 // sheetFlags is what papers are wanted, and where.
-type sheetFlags struct{ forWhom, as, out, date, rates string }
+type sheetFlags struct {
+	forWhom, as, out, date, rates string
+	drawings                      bool
+}
 
 func (a *app) sheetCommand() *cobra.Command {
 	var f sheetFlags
@@ -39,7 +42,8 @@ their working, and room to write down what was measured and left.
 
 Files are named after the job and put into the folder of --out. A paper of the
 same job may be written anew; any other file of that name is left alone. With the
-same date the same job gives the same bytes. --format json writes what stands in
+same date the same job gives the same bytes. --drawings writes each drawing as SVG,
+PDF and PNG as well, into a new folder that is named after the job. --format json writes what stands in
 the papers to standard output, and no files unless --out is given.`,
 		Example: "  boremend sheet cases/rail-tamper-arm.yaml --for customer --as pdf",
 		Args:    exactly(1, "one job file"),
@@ -51,6 +55,7 @@ the papers to standard output, and no files unless --out is given.`,
 	flags.StringVar(&f.as, "as", "both", "html, pdf or both")
 	flags.StringVar(&f.out, "out", "", "folder to write to (default: the one you are in)")
 	flags.StringVar(&f.rates, "rates", "", "file of rates and prices (default: as for price)")
+	flags.BoolVar(&f.drawings, "drawings", false, "each drawing as SVG, PDF and PNG as well, in a folder of their own")
 	flags.StringVar(&f.date, "date", "", "date on the papers, as 2026-11-25 (default: today)")
 	return cmd
 }
@@ -102,14 +107,48 @@ func (f *sheetFlags) check() error {
 	return nil
 }
 
+// paperFile is a file to be written.
+type paperFile struct {
+	path string
+	text []byte
+}
+
 // writePapers renders every paper first and then writes them, so that a fault
 // leaves no half of a set.
 func writePapers(papers []paper.Document, f sheetFlags, name string) ([]string, error) {
-	type file struct {
-		path string
-		text []byte
+	files, err := renderPapers(papers, f, name)
+	if err != nil {
+		return nil, err
 	}
-	var files []file
+	for _, file := range files {
+		if err := mayReplace(file.path, papers[0].Mark); err != nil {
+			return nil, err
+		}
+	}
+	folder := filepath.Join(f.out, ".")
+	if f.drawings {
+		drawings, err := renderDrawings(papers, filepath.Join(f.out, name+"-drawings"))
+		if err != nil {
+			return nil, err
+		}
+		files, folder = append(files, drawings...), filepath.Dir(drawings[0].path)
+	}
+	if err := os.MkdirAll(folder, 0o755); err != nil {
+		return nil, useError{folder + " cannot be made: " + cause(err), "choose another folder with --out"}
+	}
+	written := []string{}
+	for _, file := range files {
+		if err := replaceFile(file.path, file.text); err != nil {
+			return written, err
+		}
+		written = append(written, file.path)
+	}
+	return written, nil
+}
+
+// renderPapers makes each paper in each form wanted.
+func renderPapers(papers []paper.Document, f sheetFlags, name string) ([]paperFile, error) {
+	var files []paperFile
 	for _, d := range papers {
 		for _, as := range []struct {
 			name   string
@@ -122,23 +161,31 @@ func writePapers(papers []paper.Document, f sheetFlags, name string) ([]string, 
 			if err != nil {
 				return nil, err
 			}
-			files = append(files, file{filepath.Join(f.out, name+"-"+d.For+"."+as.name), text})
+			files = append(files, paperFile{filepath.Join(f.out, name+"-"+d.For+"."+as.name), text})
 		}
 	}
-	for _, file := range files {
-		if err := mayReplace(file.path, papers[0].Mark); err != nil {
+	return files, nil
+}
+
+// renderDrawings makes each drawing of the papers in each form, for a folder that
+// is not there yet: a picture bears no mark by which it could be told from
+// somebody else's.
+func renderDrawings(papers []paper.Document, folder string) ([]paperFile, error) {
+	if _, err := os.Lstat(folder); err == nil {
+		return nil, useError{folder + " is there already", "move it away, or choose another folder with --out"}
+	}
+	var files []paperFile
+	for _, d := range papers {
+		pictures, err := paper.Pictures(d)
+		if err != nil {
 			return nil, err
 		}
-	}
-	if err := os.MkdirAll(filepath.Join(f.out, "."), 0o755); err != nil {
-		return nil, useError{f.out + " cannot be made: " + cause(err), "choose another folder with --out"}
-	}
-	written := []string{}
-	for _, file := range files {
-		if err := replaceFile(file.path, file.text); err != nil {
-			return written, err
+		for _, p := range pictures {
+			files = append(files, paperFile{filepath.Join(folder, p.File), p.Text})
 		}
-		written = append(written, file.path)
 	}
-	return written, nil
+	if len(files) == 0 {
+		return nil, useError{"these papers have no drawing", "leave --drawings out"}
+	}
+	return files, nil
 }
