@@ -28,6 +28,9 @@ func TestReadme(t *testing.T) {
 	written := block.ReplaceAllStringFunc(string(text), func(found string) string {
 		sessions++
 		m := block.FindStringSubmatch(found)
+		if raced && m[2] == "boremend rulebook mutate" {
+			return found
+		}
 		lines, err := strconv.Atoi(m[1])
 		if err != nil {
 			t.Fatal(err)

@@ -48,6 +48,9 @@ func TestGuide(t *testing.T) {
 		switch {
 		case strings.HasPrefix(block.lines[0], "boremend "):
 			for _, line := range block.lines {
+				if raced && strings.HasPrefix(line, "boremend rulebook mutate ") {
+					continue
+				}
 				output = obey(t, line)
 			}
 		case fileNamed.MatchString(block.before):
