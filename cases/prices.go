@@ -1,6 +1,8 @@
 package cases
 
 import (
+	"strconv"
+
 	"gopkg.in/yaml.v3"
 
 	"boremend/engine/quantity"
@@ -36,4 +38,19 @@ func (r *reader) readPrices(n *yaml.Node, over Prices) Prices {
 		}
 	}
 	return out
+}
+
+// writePrices writes what is known of money as it is read; without any of it
+// there is nothing to write.
+func writePrices(p Prices) *yaml.Node {
+	n := mapping()
+	for _, price := range []struct {
+		key string
+		is  *float64
+	}{{"part_price", p.Part}, {"downtime_cost", p.DowntimeHour}} {
+		if price.is != nil {
+			addKey(n, price.key, plain(strconv.FormatFloat(*price.is, 'g', -1, 64)))
+		}
+	}
+	return n
 }

@@ -59,7 +59,7 @@ func TestWriteAnyJob(t *testing.T) {
 			job.Units = quantity.Inch
 		}
 		for _, name := range rapid.SliceOfNDistinct(word, 1, 4, rapid.ID).Draw(t, "bores") {
-			job.Bores = append(job.Bores, cases.Bore{Name: name, Findings: anyFindings(t, book), Photos: anyPhotos(t, word)})
+			job.Bores = append(job.Bores, cases.Bore{Name: name, Findings: anyFindings(t, book), Photos: anyPhotos(t, word), Prices: anyPrices(t)})
 		}
 		job.Photos = anyPhotos(t, word)
 		text, err := cases.Write(job, book)
@@ -79,6 +79,12 @@ func TestWriteAnyJob(t *testing.T) {
 			t.Fatalf("%s\n%s", diff, text)
 		}
 	})
+}
+
+// anyPrices draws what may be known of money.
+func anyPrices(t *rapid.T) cases.Prices {
+	amount := rapid.Ptr(rapid.Float64Range(0, 1e9), true)
+	return cases.Prices{Part: amount.Draw(t, "part price"), DowntimeHour: amount.Draw(t, "downtime cost")}
 }
 
 // anyPhotos draws photographs with names that may be used.

@@ -79,6 +79,9 @@ func writeBore(b Bore, shared engine.Findings, book *engine.Rulebook) *yaml.Node
 	if len(own) > 0 {
 		addKey(n, "facts", writeFindings(own, book))
 	}
+	if prices := writePrices(b.Prices); len(prices.Content) > 0 {
+		addKey(n, "prices", prices)
+	}
 	for _, list := range []struct {
 		key      string
 		readings []Reading
