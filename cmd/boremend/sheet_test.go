@@ -46,13 +46,21 @@ func papersOf(t *testing.T, path string) (paper.Job, []paper.Document) {
 	return of, paper.Papers(of, "both")
 }
 
+// shippedCases lists the shipped job files; under the race detector, one of six.
 func shippedCases(t *testing.T) []string {
 	t.Helper()
 	paths, err := filepath.Glob("../../cases/*.yaml")
 	if err != nil || len(paths) < 60 {
 		t.Fatalf("only %d shipped cases, %v", len(paths), err)
 	}
-	return paths
+	if !raced {
+		return paths
+	}
+	var some []string
+	for i := 0; i < len(paths); i += 6 {
+		some = append(some, paths[i])
+	}
+	return some
 }
 
 // promises are words that no paper may use.
