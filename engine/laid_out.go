@@ -64,12 +64,9 @@ func (s *State) PossibleAsPut(floors []Floor) bool {
 		}
 	}
 	for i := range floors {
-		f := &floors[i]
-		if least, known := s.Level(f); known && s.given[f.Slot] && s.number[f.Slot] < least {
-			return false
-		}
+		s.Level(&floors[i])
 	}
-	return true
+	return s.Possible()
 }
 
 // Findings lists the given facts as they stand, without any give-or-take.
