@@ -2,7 +2,6 @@ package cases
 
 import (
 	"bytes"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -44,7 +43,7 @@ func OpenDraft(path string, book *engine.Rulebook) (*Draft, error) {
 	refused := document.Problem{File: path, Line: 1, Column: 1}
 	real, err := filepath.EvalSymlinks(path)
 	if err != nil {
-		refused.Says = "cannot be opened: " + cause(err).Error()
+		refused.Says = "cannot be opened: " + document.Cause(err).Error()
 		return nil, document.Problems{refused}
 	}
 	if info, err := os.Stat(real); err != nil || !info.Mode().IsRegular() {
@@ -191,17 +190,6 @@ func clone(n *yaml.Node) *yaml.Node {
 		c.Content[i] = clone(child)
 	}
 	return &c
-}
-
-// cause drops the path that an error of the file system repeats.
-func cause(err error) error {
-	switch e := err.(type) {
-	case *fs.PathError:
-		return e.Err
-	case *os.LinkError:
-		return e.Err
-	}
-	return err
 }
 
 // Remark puts a remark at the end of the file, each line behind a #.

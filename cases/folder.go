@@ -56,7 +56,7 @@ func loadAll(fsys fs.FS, shown string, book *engine.Rulebook) ([]File, error) {
 	})
 	switch {
 	case err != nil:
-		problems = append(problems, document.Problem{File: shown, Says: "cannot be read: " + cause(err).Error(), Remedy: "name a folder of job files"})
+		problems = append(problems, document.Problem{File: shown, Says: "cannot be read: " + document.Cause(err).Error(), Remedy: "name a folder of job files"})
 	case len(files) == 0 && len(problems) == 0:
 		problems = append(problems, document.Problem{File: shown, Says: "holds no job file", Remedy: "a job file ends in .yaml"})
 	}

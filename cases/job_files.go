@@ -28,7 +28,7 @@ func OpenFolder(dir string, book *engine.Rulebook) (*Folder, error) {
 		hidden := path != dir && strings.HasPrefix(filepath.Base(path), ".")
 		switch {
 		case err != nil:
-			problems = append(problems, document.Problem{File: path, Says: "cannot be opened: " + cause(err).Error()})
+			problems = append(problems, document.Problem{File: path, Says: "cannot be opened: " + document.Cause(err).Error()})
 		case hidden && entry.IsDir():
 			return fs.SkipDir
 		case !hidden && !entry.IsDir() && isJobFile(path):

@@ -55,7 +55,7 @@ func newLines(r io.Reader, file string) (*lines, error) {
 }
 
 func (l *lines) unreadable(err error) error {
-	return document.Problems{{File: l.file, Line: l.number + 1, Column: 1, Says: "cannot be read: " + cause(err).Error(), Remedy: "look at the file or the disk"}}
+	return document.Problems{{File: l.file, Line: l.number + 1, Column: 1, Says: "cannot be read: " + document.Cause(err).Error(), Remedy: "look at the file or the disk"}}
 }
 
 // next returns the next line; one that is too long or not UTF-8 text has a

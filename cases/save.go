@@ -1,6 +1,7 @@
 package cases
 
 import (
+	"boremend/engine/document"
 	"bytes"
 	"errors"
 	"fmt"
@@ -39,14 +40,14 @@ func (d *Draft) Save() error {
 	}
 	part := filepath.Join(filepath.Dir(d.path), "."+filepath.Base(d.path)+".part")
 	if err := writePart(part, d.text, mode, d.made); err != nil {
-		return d.refuse(cause(err).Error(), "make room or choose a folder that can be written to; the file is as it was")
+		return d.refuse(document.Cause(err).Error(), "make room or choose a folder that can be written to; the file is as it was")
 	}
 	if err := os.Rename(part, d.path); err != nil {
-		return d.refuse(errors.Join(cause(err), os.Remove(part)).Error(), "the file is as it was")
+		return d.refuse(errors.Join(document.Cause(err), os.Remove(part)).Error(), "the file is as it was")
 	}
 	d.file, d.made = d.text, true
 	if err := syncFolder(filepath.Dir(d.path)); err != nil {
-		return d.refuse(cause(err).Error(), "look at the disk")
+		return d.refuse(document.Cause(err).Error(), "look at the disk")
 	}
 	return nil
 }
@@ -63,7 +64,7 @@ func (d *Draft) mayReplace() (fs.FileMode, error) {
 		d.made = false // somebody took it away: what was answered is still here
 		return newFileMode, nil
 	case err != nil:
-		return 0, d.refuse(cause(err).Error(), "look at the folder")
+		return 0, d.refuse(document.Cause(err).Error(), "look at the folder")
 	case !d.made:
 		return 0, d.refuse("a file of that name is there already", "choose another name")
 	case info.Mode().Perm()&0o200 == 0:
@@ -71,7 +72,7 @@ func (d *Draft) mayReplace() (fs.FileMode, error) {
 	}
 	now, err := os.ReadFile(d.path)
 	if err != nil {
-		return 0, d.refuse(cause(err).Error(), "look at the file")
+		return 0, d.refuse(document.Cause(err).Error(), "look at the file")
 	}
 	if !bytes.Equal(now, d.file) {
 		return 0, d.refuse("somebody else has changed it meanwhile", "start again from the file as it is now")
@@ -104,7 +105,7 @@ func writePart(path string, text []byte, mode fs.FileMode, exactly bool) error {
 	}
 	if err != nil {
 		if left := os.Remove(path); left != nil {
-			return errors.Join(cause(err), cause(left))
+			return errors.Join(document.Cause(err), document.Cause(left))
 		}
 	}
 	return err

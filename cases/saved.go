@@ -56,7 +56,7 @@ func unitsWord(units quantity.System) string {
 func LoadSaved(path string, book *engine.Rulebook) (*Saved, *Job, error) {
 	file, err := os.Open(path)
 	if err != nil {
-		return nil, nil, document.Problems{{File: path, Line: 1, Column: 1, Says: "cannot be opened: " + cause(err).Error()}}
+		return nil, nil, document.Problems{{File: path, Line: 1, Column: 1, Says: "cannot be opened: " + document.Cause(err).Error()}}
 	}
 	defer file.Close()
 	return ReadSaved(file, path, book)

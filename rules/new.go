@@ -58,7 +58,7 @@ func write(dir string, files fs.FS, edit func(name string, text []byte) []byte) 
 	}
 	beside, err := os.MkdirTemp(filepath.Dir(dir), ".rulebook-")
 	if err != nil {
-		return nil, refuse("cannot be made: "+cause(err).Error(), "name a place where you may write")
+		return nil, refuse("cannot be made: "+document.Cause(err).Error(), "name a place where you may write")
 	}
 	defer func() { err = errors.Join(err, os.RemoveAll(beside)) }()
 	made := filepath.Join(beside, "new")
@@ -77,7 +77,7 @@ func write(dir string, files fs.FS, edit func(name string, text []byte) []byte) 
 		err = takePlace(made, dir)
 	}
 	if err != nil {
-		return nil, refuse("cannot be made: "+cause(err).Error(), "make room, or name a place where you may write; nothing was changed")
+		return nil, refuse("cannot be made: "+document.Cause(err).Error(), "make room, or name a place where you may write; nothing was changed")
 	}
 	return names, nil
 }
@@ -89,14 +89,14 @@ func free(dir string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return fmt.Errorf("cannot be looked at: %w", cause(err))
+		return fmt.Errorf("cannot be looked at: %w", document.Cause(err))
 	case !info.IsDir():
 		return errors.New("is there already and is no folder")
 	}
 	entries, err := os.ReadDir(dir)
 	switch {
 	case err != nil:
-		return fmt.Errorf("cannot be looked at: %w", cause(err))
+		return fmt.Errorf("cannot be looked at: %w", document.Cause(err))
 	case len(entries) > 0:
 		return errors.New("is there already and is not empty")
 	}
@@ -142,18 +142,7 @@ func takePlace(made, dir string) error {
 	}
 	err = os.Rename(made, dir)
 	if err != nil && there {
-		err = errors.Join(cause(err), os.Mkdir(dir, 0o777))
-	}
-	return err
-}
-
-// cause drops the path that an error of the file system repeats.
-func cause(err error) error {
-	switch e := err.(type) {
-	case *fs.PathError:
-		return e.Err
-	case *os.LinkError:
-		return e.Err
+		err = errors.Join(document.Cause(err), os.Mkdir(dir, 0o777))
 	}
 	return err
 }

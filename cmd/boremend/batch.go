@@ -138,7 +138,7 @@ func (a *app) batchInto(w io.Writer, b batchFlags, book *engine.Rulebook, stream
 		fmt.Fprintf(a.err, "boremend: stopped after %d lines\n", t.done)
 		return false, errShort
 	case errors.As(err, &writing):
-		return false, useError{"the lines cannot be written: " + cause(writing.error), "make room"}
+		return false, useError{"the lines cannot be written: " + document.Cause(writing.error).Error(), "make room"}
 	case err != nil:
 		return false, err
 	case t.wrong > 0:

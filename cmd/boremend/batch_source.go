@@ -33,7 +33,7 @@ func (a *app) openBatch(source string, b batchFlags, book *engine.Rulebook) (bat
 	refused := document.Problem{File: source, Line: 1, Column: 1}
 	info, err := os.Stat(source)
 	if err != nil {
-		refused.Says = "cannot be opened: " + cause(err)
+		refused.Says = "cannot be opened: " + document.Cause(err).Error()
 		return batchStream{}, document.Problems{refused}
 	}
 	if info.IsDir() {
@@ -49,7 +49,7 @@ func (a *app) openBatch(source string, b batchFlags, book *engine.Rulebook) (bat
 	}
 	file, err := os.Open(source)
 	if err != nil {
-		refused.Says = "cannot be opened: " + cause(err)
+		refused.Says = "cannot be opened: " + document.Cause(err).Error()
 		return batchStream{}, document.Problems{refused}
 	}
 	stream, err := b.open(file, source, from, book)
@@ -86,12 +86,12 @@ func adviceMayReplace(path, source string) error {
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return useError{path + " cannot be looked at: " + cause(err), "choose another name for --out"}
+		return useError{path + " cannot be looked at: " + document.Cause(err).Error(), "choose another name for --out"}
 	}
 	defer f.Close()
 	first, err := bufio.NewReaderSize(io.LimitReader(f, 4096), 4096).ReadString('\n')
 	if err != nil && err != io.EOF {
-		return useError{path + " cannot be looked at: " + cause(err), "choose another name for --out"}
+		return useError{path + " cannot be looked at: " + document.Cause(err).Error(), "choose another name for --out"}
 	}
 	if there.Size() == 0 || strings.HasPrefix(first, "job,bore,advice,") || strings.HasPrefix(first, `{"job":`) && strings.Contains(first, `"rulebook":{`) {
 		return nil

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"boremend/engine/document"
 	"errors"
 	"io/fs"
 	"os"
@@ -22,7 +23,7 @@ func newPartFile(path string) (*partFile, error) {
 			return &partFile{f}, nil
 		}
 	}
-	return nil, useError{path + " cannot be written: " + cause(err), whereToWrite}
+	return nil, useError{path + " cannot be written: " + document.Cause(err).Error(), whereToWrite}
 }
 
 // whereToWrite is the remedy where a file cannot be written.
@@ -42,9 +43,9 @@ func (p *partFile) keep(as string) error {
 
 // failed takes away what has been written, and says why.
 func (p *partFile) failed(path string, err error) error {
-	says := cause(err)
+	says := document.Cause(err).Error()
 	if left := p.drop(); left != nil {
-		says += "; and " + p.Name() + " is left: " + cause(left)
+		says += "; and " + p.Name() + " is left: " + document.Cause(left).Error()
 	}
 	return useError{path + " cannot be written: " + says, whereToWrite}
 }
@@ -56,17 +57,4 @@ func (p *partFile) drop() error {
 		return err
 	}
 	return nil
-}
-
-// cause is what the system said, without the call that it was said to.
-func cause(err error) string {
-	var path *fs.PathError
-	var link *os.LinkError
-	switch {
-	case errors.As(err, &path):
-		return path.Err.Error()
-	case errors.As(err, &link):
-		return link.Err.Error()
-	}
-	return err.Error()
 }

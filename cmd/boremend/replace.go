@@ -1,6 +1,7 @@
 package main
 
 import (
+	"boremend/engine/document"
 	"bytes"
 	"errors"
 	"io/fs"
@@ -15,13 +16,13 @@ func mayReplace(path, mark string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return useError{path + " cannot be written: " + cause(err), "look at the folder"}
+		return useError{path + " cannot be written: " + document.Cause(err).Error(), "look at the folder"}
 	case !info.Mode().IsRegular():
 		return useError{path + " is there already and is no plain file", "choose another folder with --out"}
 	}
 	there, err := os.ReadFile(path)
 	if err != nil {
-		return useError{path + " cannot be looked at: " + cause(err), "choose another folder with --out"}
+		return useError{path + " cannot be looked at: " + document.Cause(err).Error(), "choose another folder with --out"}
 	}
 	if !bytes.Contains(there, []byte(mark)) {
 		return useError{path + " is there already and is not a paper of this job", "move it away, or choose another folder with --out"}

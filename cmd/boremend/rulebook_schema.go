@@ -104,7 +104,7 @@ func (a *app) schemas(job bool, file, folder string) error {
 // writeSchemas writes each schema into a file of its own.
 func writeSchemas(all []schema.Named, folder string) ([]term.SchemaFile, error) {
 	if err := os.MkdirAll(folder, 0o777); err != nil {
-		return nil, useError{folder + " cannot be made: " + cause(err), "name a folder where you may write"}
+		return nil, useError{folder + " cannot be made: " + document.Cause(err).Error(), "name a folder where you may write"}
 	}
 	var written []term.SchemaFile
 	for _, s := range all {
@@ -131,7 +131,7 @@ func schemaMayReplace(path string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return useError{path + " cannot be looked at: " + cause(err), "choose another folder"}
+		return useError{path + " cannot be looked at: " + document.Cause(err).Error(), "choose another folder"}
 	case !bytes.Contains(there, []byte(schema.Dialect)):
 		return useError{path + " is there already and is no schema", "move it away, or choose another folder"}
 	}

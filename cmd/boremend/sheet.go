@@ -134,7 +134,7 @@ func writePapers(papers []paper.Document, f sheetFlags, name string) ([]string, 
 		files, folder = append(files, drawings...), filepath.Dir(drawings[0].path)
 	}
 	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return nil, useError{folder + " cannot be made: " + cause(err), "choose another folder with --out"}
+		return nil, useError{folder + " cannot be made: " + document.Cause(err).Error(), "choose another folder with --out"}
 	}
 	written := []string{}
 	for _, file := range files {

@@ -10,6 +10,7 @@ import (
 	"boremend/cmd/boremend/internal/paper/figures"
 	"boremend/cmd/boremend/internal/paper/photo"
 	"boremend/engine"
+	"boremend/engine/document"
 	"boremend/engine/explain"
 	"boremend/engine/quantity"
 	"boremend/knowledge"
@@ -44,7 +45,7 @@ func placePhotos(out *paper.Job, job *cases.Job, bores []cases.Bore, path string
 	folder := filepath.Dir(path) // of "-" it is the one we are in
 	root, err := os.OpenRoot(folder)
 	if err != nil {
-		return useError{folder + " cannot be opened: " + cause(err), "look at the folder of the job"}
+		return useError{folder + " cannot be opened: " + document.Cause(err).Error(), "look at the folder of the job"}
 	}
 	defer root.Close()
 	var refused []string

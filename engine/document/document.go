@@ -40,7 +40,7 @@ func Open(fsys fs.FS, name, shown string) (*File, []byte) {
 	f := &File{Name: shown}
 	r, err := fsys.Open(name)
 	if err != nil {
-		f.fail("cannot be opened: %v", cause(err))
+		f.fail("cannot be opened: %v", Cause(err))
 		return f, nil
 	}
 	defer r.Close()
@@ -52,18 +52,10 @@ func ReadFrom(r io.Reader, name string) (*File, []byte) {
 	text, err := io.ReadAll(io.LimitReader(r, maxBytes+1))
 	if err != nil {
 		f := &File{Name: name}
-		f.fail("cannot be read: %v", cause(err))
+		f.fail("cannot be read: %v", Cause(err))
 		return f, nil
 	}
 	return Parse(name, text), text
-}
-
-// cause drops the path that an error of the file system repeats.
-func cause(err error) error {
-	if p, ok := err.(*fs.PathError); ok {
-		return p.Err
-	}
-	return err
 }
 
 // Parse reads one YAML document. What is wrong is kept in the File.

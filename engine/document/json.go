@@ -28,7 +28,7 @@ func ReadJSON(r io.Reader, name string) (*File, []byte) {
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	switch {
 	case err != nil:
-		f.fail("cannot be read: %v", cause(err))
+		f.fail("cannot be read: %v", Cause(err))
 	case len(text) > maxJSONBytes:
 		f.fail("is larger than %d MiB", maxJSONBytes>>20)
 	case len(bytes.TrimSpace(text)) == 0:

@@ -9,6 +9,7 @@
 package photo
 
 import (
+	"boremend/engine/document"
 	"bytes"
 	"errors"
 	"fmt"
@@ -68,7 +69,7 @@ func read(folder fs.FS, name string) ([]byte, error) {
 	case errors.Is(err, fs.ErrNotExist):
 		return refuse("is not there", inside+", or correct its name")
 	case err != nil:
-		return refuse("cannot be opened: "+cause(err), inside+" that may be read")
+		return refuse("cannot be opened: "+document.Cause(err).Error(), inside+" that may be read")
 	case !info.Mode().IsRegular():
 		return refuse("is not a file", "name the photograph itself")
 	case info.Size() > mostBytes:
@@ -76,28 +77,19 @@ func read(folder fs.FS, name string) ([]byte, error) {
 	}
 	f, err := folder.Open(name)
 	if err != nil {
-		return refuse("cannot be opened: "+cause(err), inside+" that may be read")
+		return refuse("cannot be opened: "+document.Cause(err).Error(), inside+" that may be read")
 	}
 	defer f.Close()
 	data, err := io.ReadAll(io.LimitReader(f, mostBytes+1))
 	switch {
 	case err != nil:
-		return refuse("cannot be read: "+cause(err), "copy it again")
+		return refuse("cannot be read: "+document.Cause(err).Error(), "copy it again")
 	case len(data) > mostBytes: // it grew while it was read
 		return refuse(fmt.Sprintf("is longer than the %d MB that a photograph may have", mostBytes>>20), "save it smaller")
 	case len(data) == 0:
 		return refuse("is empty", "copy it again from the camera")
 	}
 	return data, nil
-}
-
-// cause is what went wrong, without the path that the error wraps.
-func cause(err error) string {
-	var at *fs.PathError
-	if errors.As(err, &at) {
-		return at.Err.Error()
-	}
-	return err.Error()
 }
 
 // kind is a way to store pictures.
